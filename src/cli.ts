@@ -1,0 +1,27 @@
+import { readFile } from 'node:fs/promises';
+import { text } from 'node:stream/consumers';
+import type { CliIo } from './cli/io.js';
+import { run } from './cli/run.js';
+
+/** The same place from src/cli.ts and from dist/cli.js. */
+const packageFile = new URL('../package.json', import.meta.url);
+
+const io: CliIo = {
+  readFile: (path) => readFile(path, 'utf8'),
+  readInput: () => text(process.stdin),
+  version: async () => versionOf(JSON.parse(await readFile(packageFile, 'utf8'))),
+  write: (answer) => process.stdout.write(answer),
+  writeError: (message) => process.stderr.write(message),
+};
+
+function versionOf(content: unknown): string {
+  const isPackage = typeof content === 'object' && content !== null && 'version' in content;
+  return isPackage ? String(content.version) : '';
+}
+
+// A reader that has seen enough (`| head`) closes the pipe: no fault of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+
+process.exitCode = await run(process.argv.slice(2), io);

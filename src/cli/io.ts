@@ -1,0 +1,11 @@
+/** What the command needs of the world around it. */
+export interface CliIo {
+  /** The text of a file; rejects with Node's error where there is none to be read. */
+  readFile(path: string): Promise<string>;
+  /** All of standard input. */
+  readInput(): Promise<string>;
+  /** The version of the package. */
+  version(): Promise<string>;
+  write(text: string): void;
+  writeError(text: string): void;
+}

@@ -1,0 +1,46 @@
+import { builtInPlanner } from '../plan.js';
+import { generalHelp, planHelp } from './help.js';
+import type { CliIo } from './io.js';
+import { planCommand } from './plan-command.js';
+import { readArguments, type Arguments, type ArgumentFault } from './read-arguments.js';
+import { exitCodes, problemLines, refuse, type Session } from './session.js';
+import { loadSpeech, spokenLanguages, type Speech } from './speech.js';
+
+/**
+ * Runs the command.
+ *
+ * @param argv the arguments behind `weekwright`.
+ * @returns the exit code: 0 done, 1 some lines of a roster were faulty, 2 nothing could be planned.
+ */
+export async function run(argv: readonly string[], io: CliIo): Promise<number> {
+  const given = readArguments(argv);
+  const speech = await loadSpeech(given.options.lang ?? 'en');
+  if (given.options.help !== undefined) return answer(io, helpText(speech, given));
+  const faults = [...given.faults, ...commandFaults(given)].map(({ key, values }) => speech.texts.say(key, values));
+  const refusals = [...faults, ...languageProblems(speech, given)];
+  if (refusals.length > 0) return refuse({ io }, refusals);
+  if (given.options.version !== undefined) return answer(io, `${await io.version()}\n`);
+  if (given.command === undefined) return refuse({ io }, [generalHelp(speech).trimEnd()]);
+  const session: Session = { options: given.options, speech, io };
+  return planCommand(session);
+}
+
+function answer(io: CliIo, text: string): number {
+  io.write(text);
+  return exitCodes.done;
+}
+
+function helpText(speech: Speech, { command }: Arguments): string {
+  return command === 'plan' ? planHelp(speech, builtInPlanner().method) : generalHelp(speech);
+}
+
+function commandFaults({ command }: Arguments): ArgumentFault[] {
+  if (command === undefined || command === 'plan') return [];
+  return [{ key: 'fault.unknown-command', values: { given: JSON.stringify(command), allowed: 'plan' } }];
+}
+
+function languageProblems(speech: Speech, { options: { lang } }: Arguments): string[] {
+  if (lang === undefined || spokenLanguages.includes(lang)) return [];
+  const allowed = { choices: spokenLanguages };
+  return problemLines(speech, [{ path: '--lang', value: lang, code: 'not-one-of', allowed }]);
+}

@@ -1,0 +1,49 @@
+import type { english } from './en.js';
+
+/** The command's own texts in German. */
+export const german: Readonly<Record<keyof typeof english, string>> = {
+  about:
+    'Teilt die Stunden einer Lauf-Trainingswoche auf Trainingsarten auf, nach Saisonphase, Trainingsstand und Wettkampf.',
+
+  columns:
+    'Spalten einer CSV-Liste, in beliebiger Reihenfolge, mit Kopfzeile: {columns}. Eine leere Zelle oder fehlende Spalte steht für die angegebene Option, sonst für den Anfangswert der Methode.',
+  ndjson: 'Eine Zeile einer NDJSON-Liste ist ein Objekt mit beliebigen von: {fields}.',
+  'exit-codes':
+    'Endet mit 0, wenn alles gelang, mit 1, wenn Zeilen einer Liste fehlerhaft waren, mit 2, wenn sich nichts planen ließ.',
+
+  'fault.extra': '{given} ist ein Argument zu viel.',
+  'fault.missing-value': '{option} braucht einen Wert.',
+  'fault.twice': '{option} steht zweimal da; erlaubt: einmal.',
+  'fault.unknown-command': '{given} ist kein Befehl. Erlaubt: {allowed}.',
+  'fault.unknown-option': '{given} ist hier keine Option. Erlaubt: {allowed}.',
+  'fault.unwanted-value': '{option} nimmt keinen Wert; gegeben: {given}.',
+
+  'heading.commands': 'Befehle',
+  'heading.options': 'Optionen',
+  'heading.usage': 'Aufruf',
+
+  'command.plan': 'der Plan einer Woche, oder aller auf einer Liste',
+  'command.help': 'weekwright plan --help nennt die Optionen eines Plans.',
+
+  'option.hours': 'Stunden pro Woche, {least} bis {most}; {start}, wo nichts angegeben ist',
+  'option.choice': '{choices}; {start}, wo nichts angegeben ist',
+  'option.strength-cap':
+    'höchstens so viele Minuten Kraft über sechs Stunden pro Woche, {least} bis {most}; {start}, wo nichts angegeben ist',
+  'option.method': 'eigene Methode, ein JSON-Dokument',
+  'option.roster': 'Pläne für viele aus CSV oder NDJSON; - liest die Standardeingabe',
+  'option.json': 'der Plan als JSON; bei einer Liste ein Plan pro Zeile',
+  'option.lang': 'Sprache der Antwort: {choices}',
+  'option.help': 'dieser Text',
+  'option.version': 'die Version',
+
+  'roster.empty': 'Die Liste ist leer; ihre erste Zeile muss Spalten nennen: {columns}.',
+  'roster.fields': '{given} Felder; erlaubt: {expected}, wie in der Kopfzeile.',
+  'roster.line': 'Zeile {line}: {text}',
+  'roster.named-line': 'Zeile {line} ({name}): {text}',
+  'roster.whole-line': 'die Zeile',
+  'roster.quotes': 'Anführungszeichen, die nicht zusammenpassen; nach dieser Zeile wurde nichts gelesen.',
+
+  'unreadable.EACCES': 'der Zugriff ist verweigert',
+  'unreadable.EISDIR': 'es ist ein Ordner',
+  'unreadable.ENOENT': 'es gibt keine solche Datei',
+};

@@ -1,0 +1,45 @@
+/** The command's own texts; what it shares with the page is in shared/locales. */
+export const english = {
+  about: 'Divides the hours of a runner’s training week among kinds of training, by season phase, level and event.',
+
+  columns:
+    'Columns of a CSV roster, in any order, with a header line: {columns}. An empty cell or a column left out stands for the option given, else for the method’s starting value.',
+  ndjson: 'A line of an NDJSON roster is an object with any of: {fields}.',
+  'exit-codes':
+    'Ends with 0 where all went well, 1 where lines of a roster were faulty, 2 where nothing could be planned.',
+
+  'fault.extra': '{given} is one argument too many.',
+  'fault.missing-value': '{option} needs a value.',
+  'fault.twice': '{option} stands there twice; allowed: once.',
+  'fault.unknown-command': '{given} is not a command. Allowed: {allowed}.',
+  'fault.unknown-option': '{given} is not an option here. Allowed: {allowed}.',
+  'fault.unwanted-value': '{option} takes no value; given: {given}.',
+
+  'heading.commands': 'Commands',
+  'heading.options': 'Options',
+  'heading.usage': 'Usage',
+
+  'command.plan': 'the plan of one week, or of every runner of a roster',
+  'command.help': 'weekwright plan --help lists the options of a plan.',
+
+  'option.hours': 'hours a week, {least} to {most}; {start} where left out',
+  'option.choice': '{choices}; {start} where left out',
+  'option.strength-cap': 'most minutes of strength above six hours a week, {least} to {most}; {start} where left out',
+  'option.method': 'a coach’s method, a JSON document',
+  'option.roster': 'plans for many runners from CSV or NDJSON; - reads standard input',
+  'option.json': 'the plan as JSON; of a roster, one plan a line',
+  'option.lang': 'language of the answer: {choices}',
+  'option.help': 'this text',
+  'option.version': 'the version',
+
+  'roster.empty': 'The roster is empty; its first line has to name columns: {columns}.',
+  'roster.fields': '{given} fields; allowed: {expected}, as in the header.',
+  'roster.line': 'Line {line}: {text}',
+  'roster.named-line': 'Line {line} ({name}): {text}',
+  'roster.whole-line': 'the line',
+  'roster.quotes': 'Quotation marks that do not match; nothing after this line was read.',
+
+  'unreadable.EACCES': 'access is refused',
+  'unreadable.EISDIR': 'it is a folder',
+  'unreadable.ENOENT': 'there is no such file',
+} as const;

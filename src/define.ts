@@ -1,0 +1,6 @@
+import { WeekwrightPlanner } from './element/weekwright-planner.js';
+
+const tag = 'weekwright-planner';
+
+// A page may load the script twice, or two versions of it: the first one stays, and nothing throws.
+if (!customElements.get(tag)) customElements.define(tag, WeekwrightPlanner);

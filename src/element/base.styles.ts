@@ -1,0 +1,214 @@
+import { css } from 'lit';
+
+/*
+ * Measures and colours of every panel. Four sizes of type, spacing in steps of 4 pixels, one accent; the five category
+ * colours keep 3 : 1 against the ground in both schemes and stay apart for any colour vision
+ * (tests/core/element/colours.test.ts).
+ */
+export const baseStyles = css`
+  :host {
+    display: block;
+  }
+
+  :host([hidden]) {
+    display: none;
+  }
+
+  *,
+  *::before,
+  *::after {
+    box-sizing: border-box;
+  }
+
+  /* On the inside, not on the host: there a page's own --accent would be in the way. */
+  .planner {
+    --accent: var(--weekwright-accent, light-dark(#20618f, #86c1ea));
+    --ground: var(--weekwright-ground, light-dark(#ffffff, #16191d));
+    --text: var(--weekwright-text, light-dark(#1b1f24, #e8ebee));
+    --muted: var(--weekwright-muted, light-dark(#565d66, #a9b1ba));
+    --line: var(--weekwright-line, light-dark(#d9dde2, #353b43));
+    --edge: light-dark(#7b838d, #7f8893);
+    --tint: color-mix(in oklab, var(--accent) 8%, var(--ground));
+    --alert: light-dark(#9c2f1a, #ffab94);
+    --slow: var(--weekwright-slow, light-dark(#1a8fd0, #5cb8da));
+    --tempo: var(--weekwright-tempo, light-dark(#753e81, #b35fac));
+    --intervals: var(--weekwright-intervals, light-dark(#a14206, #fab36d));
+    --cross: var(--weekwright-cross, light-dark(#78856c, #688e3b));
+    --strength: var(--weekwright-strength, light-dark(#1c2c51, #dee8fd));
+    --radius: var(--weekwright-radius, 12px);
+    --small: 0.8125em;
+    --large: 1.25em;
+    --huge: clamp(1.375em, 4.2cqi + 0.5em, 2.125em);
+    container: planner / inline-size;
+    background: var(--ground);
+    color: var(--text);
+    border: 1px solid var(--line);
+    border-radius: var(--radius);
+    font-variant-numeric: tabular-nums lining-nums;
+    line-height: 1.4;
+    text-align: start;
+    accent-color: var(--accent);
+  }
+
+  .loading {
+    padding: 16px;
+  }
+
+  h2,
+  h3,
+  p,
+  ul,
+  dl,
+  dd,
+  figure,
+  fieldset,
+  legend {
+    margin: 0;
+    padding: 0;
+    border: 0;
+    min-inline-size: 0;
+  }
+
+  ul {
+    list-style: none;
+  }
+
+  h3 {
+    font: inherit;
+    font-size: var(--small);
+    font-weight: 600;
+    color: var(--muted);
+  }
+
+  button,
+  select,
+  input {
+    font: inherit;
+    color: inherit;
+    letter-spacing: inherit;
+  }
+
+  select,
+  .typed,
+  .entry {
+    background: var(--ground);
+    border: 1px solid var(--edge);
+    border-radius: 6px;
+    min-block-size: 36px;
+  }
+
+  select {
+    padding-inline: 8px;
+    text-overflow: ellipsis;
+    cursor: pointer;
+  }
+
+  button {
+    cursor: pointer;
+    border: 0;
+    background: none;
+    padding: 4px 8px;
+    min-block-size: 32px;
+    min-inline-size: 32px;
+    border-radius: 6px;
+  }
+
+  button:hover:not(:disabled) {
+    background: var(--tint);
+  }
+
+  button:disabled {
+    cursor: default;
+    color: var(--muted);
+  }
+
+  .plain {
+    color: var(--accent);
+    font-size: var(--small);
+    text-decoration: underline;
+    text-underline-offset: 0.2em;
+  }
+
+  .why-number {
+    padding: 0 4px;
+    margin: 0;
+    text-decoration: underline dotted 1px;
+    text-decoration-color: var(--muted);
+    text-underline-offset: 0.25em;
+  }
+
+  .why-number[aria-expanded='true'] {
+    background: var(--tint);
+    text-decoration-style: solid;
+    text-decoration-color: var(--accent);
+  }
+
+  :focus-visible {
+    outline: 2px solid var(--accent);
+    outline-offset: 2px;
+  }
+
+  .quiet,
+  small {
+    color: var(--muted);
+  }
+
+  small {
+    font-size: var(--small);
+  }
+
+  .status::before {
+    content: '· ';
+  }
+
+  .wrong {
+    color: var(--alert);
+  }
+
+  .problems {
+    margin: 16px 16px 0;
+    padding: 12px 16px;
+    border: 1px solid var(--alert);
+    border-inline-start-width: 4px;
+    border-radius: 6px;
+  }
+
+  .problems h3 {
+    color: var(--alert);
+  }
+
+  .problems ul {
+    overflow-wrap: anywhere;
+  }
+
+  .visually-hidden {
+    position: absolute;
+    inline-size: 1px;
+    block-size: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+    white-space: nowrap;
+  }
+
+  [data-category='slow'] {
+    --category: var(--slow);
+  }
+  [data-category='tempo'] {
+    --category: var(--tempo);
+  }
+  [data-category='intervals'] {
+    --category: var(--intervals);
+  }
+  [data-category='cross'] {
+    --category: var(--cross);
+  }
+  [data-category='strength'] {
+    --category: var(--strength);
+  }
+
+  @media (forced-colors: active) {
+    .why-number[aria-expanded='true'] {
+      outline: 2px solid Highlight;
+    }
+  }
+`;

@@ -1,0 +1,38 @@
+import type { ReactiveControllerHost } from 'lit';
+import type { LanguageController } from './language-controller.js';
+
+export type Details = typeof import('../details.js');
+
+/** Fetches, when first needed, what shows derivations and problems, with the words for them. */
+export class DetailsController {
+  details: Details | null = null;
+  /** Settles when the details last asked for are there. */
+  ready: Promise<void> = Promise.resolve();
+  private readonly host: ReactiveControllerHost;
+  private readonly language: LanguageController;
+  private isWanted = false;
+
+  constructor(host: ReactiveControllerHost, language: LanguageController) {
+    this.host = host;
+    this.language = language;
+  }
+
+  /** Fetches the details, once. */
+  want(): void {
+    if (this.isWanted) return;
+    this.isWanted = true;
+    this.ready = this.load();
+  }
+
+  private async load(): Promise<void> {
+    try {
+      this.language.complete();
+      const [details] = await Promise.all([import('../details.js'), this.language.ready]);
+      this.details = details;
+      this.host.requestUpdate();
+    } catch {
+      // The network is gone: the planner works on, and the next question tries again.
+      this.isWanted = false;
+    }
+  }
+}

@@ -1,0 +1,100 @@
+import { html, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { NumberInput } from '../../training/method/document.js';
+import { cssVariables } from '../parts/css-variables.js';
+import type { NumberField, View } from '../view.js';
+
+/** A numeric input: a slider, a field to type into, and a button one step down and up. */
+export interface NumberFieldOptions {
+  readonly field: NumberField;
+  readonly label: string;
+  readonly hint: string;
+  readonly range: NumberInput;
+  /** The value as it is read out: "4 hours". */
+  readonly spoken: string;
+  readonly unit: string;
+}
+
+export function numberField(view: View, options: NumberFieldOptions): TemplateResult {
+  const { field, label, hint, range } = options;
+  const value = view.plan.inputs[field];
+  const change = (next: number): void => {
+    view.act.change({ [field]: next });
+  };
+  return html`<div class="field" part="field">
+    <label id="${field}-label" for=${field}>${label}</label>
+    <div class="entry">
+      ${stepButton(view, options, -1)}${typedEntry(view, options)}<span class="unit">${options.unit}</span>${stepButton(
+        view,
+        options,
+        1,
+      )}
+    </div>
+    <input
+      type="range"
+      part="slider"
+      aria-labelledby="${field}-label"
+      aria-describedby="${field}-hint"
+      aria-valuetext=${options.spoken}
+      min=${range.least}
+      max=${range.most}
+      step=${range.step}
+      .value=${live(String(value))}
+      ${cssVariables({ '--fill': `${String(((value - range.least) / (range.most - range.least)) * 100)}%` })}
+      @input=${({ currentTarget }: Event) => {
+        if (currentTarget instanceof HTMLInputElement) change(currentTarget.valueAsNumber);
+      }}
+    />
+    ${fieldNote(view, field, hint)}
+  </div>`;
+}
+
+function typedEntry({ words, plan, drafts, act }: View, { field, range }: NumberFieldOptions): TemplateResult {
+  const draft = drafts[field];
+  return html`<input
+    id=${field}
+    class="typed"
+    type="text"
+    inputmode="decimal"
+    autocomplete="off"
+    size=${String(range.most).length + 2}
+    aria-describedby="${field}-hint"
+    aria-invalid=${draft ? 'true' : 'false'}
+    .value=${live(draft?.text ?? words.number(plan.inputs[field], 2))}
+    @change=${({ currentTarget }: Event) => {
+      if (currentTarget instanceof HTMLInputElement) act.type(field, currentTarget.value);
+    }}
+  />`;
+}
+
+function stepButton({ words, plan, act }: View, options: NumberFieldOptions, direction: -1 | 1): TemplateResult {
+  const { field, label, range } = options;
+  const next = nextStep(plan.inputs[field], range, direction);
+  return html`<button
+    type="button"
+    class="step"
+    aria-label=${words.say(direction < 0 ? 'input.less' : 'input.more', { label })}
+    ?disabled=${next === null}
+    @click=${() => {
+      if (next !== null) act.change({ [field]: next });
+    }}
+  >
+    ${direction < 0 ? '−' : '+'}
+  </button>`;
+}
+
+/** The next value on the slider's grid, so that 4.1 hours go to 4.25 or 4; null at the end of the range. */
+function nextStep(value: number, { least, most, step }: NumberInput, direction: -1 | 1): number | null {
+  const steps = (value - least) / step;
+  const near = Math.round(steps);
+  const whole = Math.abs(steps - near) < 1e-9 ? near : direction > 0 ? Math.floor(steps) : Math.ceil(steps);
+  const next = least + (whole + direction) * step;
+  return next < least || next > most ? null : next;
+}
+
+function fieldNote({ words, drafts, details }: View, field: NumberField, hint: string): TemplateResult {
+  const draft = drafts[field];
+  return html`<p id="${field}-hint" class=${draft ? 'hint wrong' : 'hint'}>
+    ${draft ? details?.problemSentence(words, draft.problem) : hint}
+  </p>`;
+}

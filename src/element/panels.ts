@@ -1,0 +1,22 @@
+import type { Problem } from '../problem.js';
+import { splitPanel } from './split/split-panel.js';
+
+/** The panels by the names that the attribute `panels` uses. */
+export const panels = { split: splitPanel } as const;
+export type PanelName = keyof typeof panels;
+
+/** Reads the attribute `panels`: names with spaces between them. */
+export function readPanels(text: string): { readonly names: readonly PanelName[]; readonly problems: readonly Problem[] } {
+  const words = text.split(/\s+/).filter((word) => word !== '');
+  const isPanel = (word: string): word is PanelName => Object.hasOwn(panels, word);
+  const unknown = words.filter((word) => !isPanel(word));
+  return {
+    names: words.filter(isPanel),
+    problems: unknown.map((value) => ({
+      path: 'panels',
+      value,
+      code: 'not-one-of',
+      allowed: { choices: Object.keys(panels) },
+    })),
+  };
+}

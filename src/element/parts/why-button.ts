@@ -1,0 +1,21 @@
+import { html, type TemplateResult } from 'lit';
+import { quantityName } from '../../words/quantity-names.js';
+import type { View } from '../view.js';
+
+/** A number that answers why it is so: pressing it opens its derivation, pressing it again closes it. */
+export function whyButton({ words, method, asked, act }: View, quantity: string, text: string): TemplateResult {
+  const isOpen = asked === quantity;
+  return html`<button
+    type="button"
+    class="why-number"
+    data-quantity=${quantity}
+    aria-expanded=${isOpen ? 'true' : 'false'}
+    aria-controls="why"
+    title=${words.say('planner.why-of', { name: quantityName(words, method, quantity) })}
+    @click=${() => {
+      act.ask(isOpen ? null : quantity);
+    }}
+  >
+    ${text}
+  </button>`;
+}

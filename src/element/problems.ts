@@ -1,0 +1,25 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Problem } from '../problem.js';
+import { problemSentence } from '../words/problem-sentence.js';
+import type { Words } from '../words/words.js';
+
+/** Most problems shown at once; more are counted. */
+const shown = 8;
+
+/** A box that says what is wrong with the attributes or the method; nothing where nothing is. */
+export function problemBox(
+  words: Words,
+  heading: 'faulty-inputs' | 'faulty-method',
+  problems: readonly Problem[],
+): TemplateResult | typeof nothing {
+  if (problems.length === 0) return nothing;
+  const more = problems.length - shown;
+  return html`<section class="problems" part="problems" role="alert">
+    <h3>${words.say(`planner.${heading}`)}</h3>
+    <ul>
+      ${problems.slice(0, shown).map((problem) => html`<li>${problemSentence(words, problem)}</li>`)}
+      ${more > 0 ? html`<li>${words.say('planner.more-problems', { count: more })}</li>` : nothing}
+    </ul>
+    ${heading === 'faulty-method' ? html`<p>${words.say('planner.last-method')}</p>` : nothing}
+  </section>`;
+}

@@ -1,0 +1,273 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import type { Plan, PlanInputs, PlanRequest } from '../plan.js';
+import type { Outcome, Problem } from '../problem.js';
+import type { ByCategory, CategoryId } from '../training/method/ids.js';
+import { statusMessage } from '../words/plan-lines.js';
+import { readNumber } from '../words/read-number.js';
+import type { Words } from '../words/words.js';
+import { baseStyles } from './base.styles.js';
+import { DetailsController } from './controllers/details-controller.js';
+import { LanguageController } from './controllers/language-controller.js';
+import { MethodController } from './controllers/method-controller.js';
+import { StatusController } from './controllers/status-controller.js';
+import { panels, readPanels } from './panels.js';
+import { PlanChangeEvent } from './plan-change-event.js';
+import type { Actions, Draft, NumberField, View } from './view.js';
+
+const inputNames = ['hours', 'phase', 'level', 'event', 'strengthCap'] as const;
+
+/**
+ * Divides a runner's training week: hours, season phase and athlete level in, sessions out, with a reason for every
+ * number.
+ *
+ * @summary A what-if planner for a runner's training week.
+ * @tag weekwright-planner
+ *
+ * @slot - Shown until the planner is ready, and where scripts do not run: a small table, a sentence, a link.
+ * @slot method - A `<script type="application/json">` with the coach's own method.
+ *
+ * @fires {PlanChangeEvent} plan-change - A person changed something; `detail` is the whole plan, as plain data.
+ *
+ * @csspart planner - The whole planner.
+ * @csspart answer - The sentence with the answer.
+ * @csspart ring - The ring of the week.
+ * @csspart inputs - All inputs together.
+ * @csspart field - One input with its label.
+ * @csspart slider - A slider.
+ * @csspart table - The table of the week.
+ * @csspart why - The derivation of a number.
+ * @csspart notes - The rules that acted, and what is worth knowing.
+ * @csspart cautions - The usual cautions.
+ * @csspart problems - What is wrong with the attributes or the method.
+ *
+ * @cssproperty [--weekwright-accent] - Colour of sliders, links and focus; 4.5 : 1 against the ground.
+ * @cssproperty [--weekwright-ground] - Colour behind everything.
+ * @cssproperty [--weekwright-text] - Colour of text.
+ * @cssproperty [--weekwright-muted] - Colour of text that stands back; 4.5 : 1 against the ground.
+ * @cssproperty [--weekwright-line] - Colour of thin lines.
+ * @cssproperty [--weekwright-radius=12px] - Rounding of the planner's corners.
+ * @cssproperty [--weekwright-slow] - Colour of slow running; this and the next four 3 : 1 against the ground.
+ * @cssproperty [--weekwright-tempo] - Colour of tempo running.
+ * @cssproperty [--weekwright-intervals] - Colour of intervals.
+ * @cssproperty [--weekwright-cross] - Colour of cross-training.
+ * @cssproperty [--weekwright-strength] - Colour of strength.
+ */
+export class WeekwrightPlanner extends LitElement {
+  static override styles = [baseStyles, ...Object.values(panels).flatMap((panel) => panel.styles)];
+
+  static override properties = {
+    hours: { type: Number },
+    phase: { type: String },
+    level: { type: String },
+    event: { type: String },
+    strengthCap: { type: Number, attribute: 'strength-cap' },
+    panels: { type: String },
+    method: { attribute: false },
+    methodSrc: { type: String, attribute: 'method-src' },
+  };
+
+  static override get observedAttributes(): string[] {
+    return [...super.observedAttributes, 'lang'];
+  }
+
+  /** Hours a week, 0.5 to 20 with the built-in method. The method's starting value where left out, as for all inputs. */
+  declare hours: number | undefined;
+  /** `off-season`, `base`, `build`, `peak`, `taper` or `recovery`. */
+  declare phase: string | undefined;
+  /** `new`, `developing`, `trained` or `elite`. */
+  declare level: string | undefined;
+  /** `none`, `5k`, `10k`, `half-marathon`, `marathon` or `longer`. */
+  declare event: string | undefined;
+  /** Most minutes of strength in a week of more than six hours, 90 to 120 with the built-in method. */
+  declare strengthCap: number | undefined;
+  /** The panels to show, names with spaces between them. */
+  declare panels: string;
+  /** A coach's own method as plain data; see shared/schema/method.schema.json. */
+  declare method: unknown;
+  /** The address of a coach's own method, on the page's own origin. */
+  declare methodSrc: string | null;
+
+  private readonly language = new LanguageController(this);
+  private readonly methods = new MethodController(this);
+  private readonly status = new StatusController(this);
+  private readonly more = new DetailsController(this, this.language);
+  private picks: Partial<ByCategory<readonly number[]>> = {};
+  private drafts: Partial<Record<NumberField, Draft>> = {};
+  private asked: string | null = null;
+  private outcome: Outcome<Plan> | null = null;
+  private lastGood: Plan | null = null;
+  private planned: { readonly by: unknown; readonly request: PlanRequest } | null = null;
+
+  constructor() {
+    super();
+    this.panels = 'split';
+    this.methodSrc = null;
+  }
+
+  /** The plan on show; null until the planner is ready. */
+  get plan(): Plan | null {
+    return this.lastGood;
+  }
+
+  /** What is wrong with the attributes and with the method, if anything. */
+  get problems(): readonly Problem[] {
+    return [...this.methods.problems, ...this.inputProblems()];
+  }
+
+  override attributeChangedCallback(name: string, old: string | null, value: string | null): void {
+    super.attributeChangedCallback(name, old, value);
+    if (name === 'lang' && this.isConnected) this.language.refresh();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!this.hasUpdated || changed.has('method') || changed.has('methodSrc')) this.methods.use(this);
+    this.replan();
+    const isFaulty = this.problems.length > 0 || Object.keys(this.drafts).length > 0;
+    if (isFaulty || this.asked !== null) this.more.want();
+  }
+
+  protected override firstUpdated(): void {
+    // Inner inputs are our own affair: the page hears `plan-change`, once for each change.
+    this.renderRoot.addEventListener('input', (event) => {
+      event.stopPropagation();
+    });
+  }
+
+  /** Also waits for the method, the words and the details, where those have to be fetched. */
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const done = await super.getUpdateComplete();
+    await this.methods.ready;
+    await super.getUpdateComplete();
+    await Promise.all([this.language.ready, this.more.ready]);
+    return done && (await super.getUpdateComplete());
+  }
+
+  /** Plans again where the method, an input or a pick is another than before. */
+  private replan(): void {
+    const { planner } = this.methods;
+    if (!planner) return;
+    const request = this.request();
+    if (this.planned?.by === planner && isSameRequest(this.planned.request, request)) return;
+    this.planned = { by: planner, request };
+    this.outcome = planner.plan(request);
+    if (this.outcome.ok) this.lastGood = this.outcome.value;
+    else if (this.lastGood?.method.id !== planner.method.id || !this.lastGood) this.lastGood = startingPlan(planner);
+  }
+
+  private request(patch: Partial<PlanInputs> = {}): PlanRequest {
+    const given = inputNames.map((name) => [name, patch[name] ?? this[name]] as const);
+    const inputs: object = Object.fromEntries(given.filter(([, value]) => value !== undefined && value !== null));
+    return { ...inputs, sessions: this.picks };
+  }
+
+  private inputProblems(): readonly Problem[] {
+    return [...readPanels(this.panels).problems, ...(this.outcome?.ok === false ? this.outcome.problems : [])];
+  }
+
+  /** What people do. Each act changes the request, plans at once and tells the page. */
+  private readonly actions: Actions = {
+    change: (inputs) => {
+      for (const name of Object.keys(inputs)) if (isNumberField(name)) this.forget(name);
+      Object.assign(this, inputs);
+      this.finishAct();
+    },
+    type: (field, text) => {
+      const value = readNumber(text);
+      const problem = value === null ? notANumber(field, text) : this.problemWith({ [field]: value });
+      if (problem) this.drafts = { ...this.drafts, [field]: { text, problem } };
+      else if (value !== null) return this.actions.change({ [field]: value });
+      this.requestUpdate();
+    },
+    pick: (category: CategoryId, sessions) => {
+      const { [category]: _, ...others } = this.picks;
+      this.picks = sessions === null ? others : { ...others, [category]: sessions };
+      this.finishAct();
+    },
+    ask: (quantity) => {
+      const opener = this.asked;
+      this.asked = quantity;
+      this.requestUpdate();
+      void this.moveFocus(quantity, opener);
+    },
+  };
+
+  private forget(field: NumberField): void {
+    const { [field]: _, ...others } = this.drafts;
+    this.drafts = others;
+  }
+
+  /** What is wrong with an input as it was typed, all else being as it is on show. */
+  private problemWith(inputs: Partial<PlanInputs>): Problem | undefined {
+    const outcome = this.methods.planner?.plan({ ...this.lastGood?.inputs, ...inputs });
+    return outcome?.ok === false ? outcome.problems[0] : undefined;
+  }
+
+  private finishAct(): void {
+    this.replan();
+    this.requestUpdate();
+    if (this.outcome?.ok !== true) return;
+    const { words } = this.language;
+    if (words) this.status.tell(() => this.statusText(words));
+    this.dispatchEvent(new PlanChangeEvent(this.outcome.value));
+  }
+
+  private statusText(words: Words): string {
+    const { planner } = this.methods;
+    return planner && this.lastGood ? statusMessage(words, planner.method, this.lastGood) : '';
+  }
+
+  /** A derivation that opens takes the focus, and gives it back to the number it was asked from. */
+  private async moveFocus(quantity: string | null, opener: string | null): Promise<void> {
+    await this.updateComplete;
+    const selector = quantity === null ? `.week [data-quantity="${opener ?? ''}"]` : '#why-title';
+    const target = this.renderRoot.querySelector<HTMLElement>(selector);
+    target?.focus({ preventScroll: quantity === null });
+    if (quantity !== null) target?.scrollIntoView({ block: 'nearest' });
+  }
+
+  private view(words: Words): View | null {
+    const { planner } = this.methods;
+    if (!planner || !this.lastGood) return null;
+    const { lastGood: plan, drafts, asked, actions: act } = this;
+    return { words, method: planner.method, plan, drafts, asked, details: this.more.details, act };
+  }
+
+  protected override render(): TemplateResult {
+    const { words } = this.language;
+    const view = words && this.view(words);
+    if (!words || !view) return html`<slot></slot>`;
+    return html`<section class="planner" part="planner" lang=${words.language} aria-label=${words.say('planner.label')}>
+      ${view.details?.problemBox(words, 'faulty-method', this.methods.problems)}
+      ${view.details?.problemBox(words, 'faulty-inputs', this.inputProblems())}
+      ${readPanels(this.panels).names.map((name) => panels[name].render(view))}
+      <div class="visually-hidden" role="status">${this.status.text || nothing}</div>
+    </section>`;
+  }
+}
+
+function isNumberField(name: string): name is NumberField {
+  return name === 'hours' || name === 'strengthCap';
+}
+
+function notANumber(path: NumberField, value: string): Problem {
+  return { path, value, code: 'wrong-type', allowed: { expected: 'number' } };
+}
+
+function isSameRequest(one: PlanRequest, other: PlanRequest): boolean {
+  return inputNames.every((name) => Object.is(one[name], other[name])) && one.sessions === other.sessions;
+}
+
+/** Where the very first request cannot be met, the week at the method's starting values is shown beside the problem. */
+function startingPlan(planner: { plan(request: PlanRequest): Outcome<Plan> }): Plan | null {
+  const start = planner.plan({});
+  return start.ok ? start.value : null;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'weekwright-planner': WeekwrightPlanner;
+  }
+  interface HTMLElementEventMap {
+    'plan-change': PlanChangeEvent;
+  }
+}

@@ -1,0 +1,51 @@
+import type { Outcome } from './problem.js';
+import { Planner } from './plan/planner.js';
+import type { Plan, PlanRequest } from './plan/document.js';
+import { builtInFormulas, builtInMethod } from './training/method/built-in.js';
+import { expandMethod } from './training/method/expand.js';
+import { createSheet } from './sheet/sheet.js';
+
+export type { Planner } from './plan/planner.js';
+export type {
+  Notice,
+  NoticeCode,
+  Plan,
+  PlanDerivation,
+  PlanInputs,
+  PlanRequest,
+  RuleOutcome,
+} from './plan/document.js';
+
+/** A planner with the built-in method, whose formulas ship compiled: no parser is loaded. */
+export function builtInPlanner(): Planner {
+  const sheet = createSheet(expandMethod(builtInMethod), builtInFormulas);
+  return new Planner({ method: builtInMethod, sheet });
+}
+
+/**
+ * A planner with a coach's own method.
+ *
+ * @param document the method as plain data, checked against shared/schema/method.schema.json and beyond it.
+ * @returns the planner, or every problem with its path, the value given and what is allowed.
+ */
+export async function createPlanner(document: unknown): Promise<Outcome<Planner>> {
+  const { loadMethod } = await import('./training/method/load-method.js');
+  const loaded = await loadMethod(document, builtInFormulas);
+  if (!loaded.ok) return loaded;
+  const planner = new Planner(loaded.value);
+  const trial = planner.plan({});
+  return trial.ok ? { ok: true, value: planner } : trial;
+}
+
+let shared: Planner | undefined;
+
+/**
+ * The plan of a week by the built-in method: hours in, sessions out.
+ *
+ * @example planWeek({ hours: 4, phase: 'build', level: 'developing', event: 'half-marathon' })
+ *   // { ok: true, value: { rounded: { strength: 75, slow: 70, … }, … } }
+ */
+export function planWeek(request: PlanRequest): Outcome<Plan> {
+  shared ??= builtInPlanner();
+  return shared.plan(request);
+}

@@ -1,0 +1,39 @@
+import type { Deriver } from '../sheet/derive.js';
+import type { Derivation } from '../sheet/derivation.js';
+import type { Method } from '../training/method/document.js';
+import { provenanceOf } from '../training/method/provenance.js';
+import type { Plan, PlanDerivation } from './document.js';
+
+interface Made {
+  readonly splitId: string;
+  readonly plain: Derivation;
+  readonly founded: PlanDerivation;
+}
+
+/** The derivations of a whole plan, each with how well it is founded; those that did not change are handed out again. */
+export class PlanDerivations {
+  private readonly method: Method;
+  private readonly deriver: Deriver;
+  private readonly made = new Map<string, Made>();
+
+  constructor(method: Method, deriver: Deriver) {
+    this.method = method;
+    this.deriver = deriver;
+  }
+
+  /** Derivations by quantity id while the split `splitId` is in use. */
+  all(splitId: string): Plan['derivations'] {
+    const derivations: Record<string, PlanDerivation> = {};
+    for (const id of this.deriver.quantities) derivations[id] = this.one(id, splitId);
+    return derivations;
+  }
+
+  private one(id: string, splitId: string): PlanDerivation {
+    const derivation = this.deriver.derive(id);
+    const last = this.made.get(id);
+    if (last?.splitId === splitId && last.plain === derivation) return last.founded;
+    const founded = { ...derivation, ...provenanceOf(this.method, id, splitId) };
+    this.made.set(id, { splitId, plain: derivation, founded });
+    return founded;
+  }
+}

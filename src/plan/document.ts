@@ -1,0 +1,80 @@
+import type { ByCategory, CategoryId, EventId, LevelId, PhaseId, Status } from '../training/method/ids.js';
+import type { Text } from '../training/method/document.js';
+import type { Provenance } from '../training/method/provenance.js';
+import type { Derivation } from '../sheet/derivation.js';
+
+/** What is known of the runner's week. */
+export interface PlanInputs {
+  /** Hours a week. */
+  readonly hours: number;
+  readonly phase: PhaseId;
+  readonly level: LevelId;
+  readonly event: EventId;
+  /** Most minutes of strength a week above six hours. */
+  readonly strengthCap: number;
+}
+
+/** A question to the planner: inputs (the method's starting values where left out) and sessions already picked. */
+export interface PlanRequest extends Partial<PlanInputs> {
+  /** Durations in minutes picked for a category; kept where they are still among the category's options. */
+  readonly sessions?: Partial<ByCategory<readonly number[]>> | undefined;
+}
+
+/** What a rule did to this week. Minutes are exact. */
+export interface RuleOutcome {
+  readonly id: string;
+  readonly kind: 'change' | 'notice';
+  readonly enabled: boolean;
+  /** True where the rule changed its quantity, or had something to say. */
+  readonly acted: boolean;
+  /** The quantity it acts on, and the one that gives or takes the difference; null for a notice. */
+  readonly on: string | null;
+  readonly to: string | null;
+  readonly before: number | null;
+  readonly after: number | null;
+  readonly status: Status;
+}
+
+/** Something the runner should know of this plan; words for `code` are in the locales or in the method's rule. */
+export interface Notice {
+  /** `rule` (see `rule`), `total-rounded`, `every-second-week`, `pick-dropped`, `quantity-failed`. */
+  readonly code: NoticeCode;
+  readonly level: 'note' | 'caution';
+  /** The rule that says it, where one does. */
+  readonly rule?: string;
+  readonly category?: CategoryId;
+  readonly quantity?: string;
+  /** Minutes, exact and rounded, as the code needs them. */
+  readonly values: Readonly<Record<string, number>>;
+}
+export const noticeCodes = ['rule', 'total-rounded', 'every-second-week', 'pick-dropped', 'quantity-failed'] as const;
+export type NoticeCode = (typeof noticeCodes)[number];
+
+/** Why a quantity is what it is, and how well that is founded. */
+export type PlanDerivation = Derivation & Provenance;
+
+/** A week of training, and why it is so. Plain data; shared/schema/plan.schema.json describes it. */
+export interface Plan {
+  readonly format: 'weekwright-plan';
+  readonly version: 1;
+  readonly method: { readonly id: string; readonly name: Text };
+  readonly inputs: PlanInputs;
+  readonly split: { readonly id: string; readonly shares: ByCategory<number>; readonly status: Status };
+  /** Exact minutes a week. */
+  readonly minutes: ByCategory<number>;
+  /** Minutes a week in whole steps (5 by default), adding up to `total.rounded`. */
+  readonly rounded: ByCategory<number>;
+  readonly total: { readonly exact: number; readonly rounded: number };
+  /** Ways to cut a category's minutes into sessions, best first: lists of minutes. Empty where there are no minutes. */
+  readonly options: ByCategory<readonly (readonly number[])[]>;
+  /** The option in use: the one picked, else the best. */
+  readonly sessions: ByCategory<readonly number[]>;
+  readonly rules: readonly RuleOutcome[];
+  readonly notices: readonly Notice[];
+  /** Why each quantity is what it is, by quantity id. */
+  readonly derivations: Readonly<Record<string, PlanDerivation>>;
+  /** Sessions on days; null while no days are given. */
+  readonly week: null;
+  /** The plan held against published guidance; empty while nothing was checked. */
+  readonly checks: readonly never[];
+}

@@ -1,0 +1,117 @@
+import { Column } from '../sheet/column.js';
+import { Deriver } from '../sheet/derive.js';
+import { explainFailure } from '../sheet/explain-failure.js';
+import type { Outcome, Problem } from '../problem.js';
+import type { Method } from '../training/method/document.js';
+import { byCategory, categoryIds, eventIds, levelIds, phaseIds, type ByCategory, type CategoryId } from '../training/method/ids.js';
+import type { LoadedMethod } from '../training/method/load-method.js';
+import { categoryQuantity, splitQuantity } from '../training/method/names.js';
+import { isSessionOption, sessionOptions, type SessionNeed } from '../training/sessions/options.js';
+import { PlanDerivations } from './derivations.js';
+import type { Plan, PlanInputs, PlanRequest } from './document.js';
+import { noticesOf } from './notices.js';
+import { readRequest, type ReadRequest } from './read-request.js';
+import { ruleOutcomes } from './rule-outcomes.js';
+
+/** Answers requests by one method. It keeps the last week computed, so that a small change costs little. */
+export class Planner {
+  readonly method: Method;
+  private readonly column: Column;
+  private readonly derivations: PlanDerivations;
+
+  constructor({ method, sheet }: LoadedMethod) {
+    this.method = method;
+    this.column = new Column(sheet.program);
+    this.derivations = new PlanDerivations(method, new Deriver(sheet, this.column));
+  }
+
+  /** The plan for a request, or what is wrong with it. The same request always gives the same plan. */
+  plan(request: PlanRequest): Outcome<Plan> {
+    const read = readRequest(request, this.method);
+    if (!read.ok) return read;
+    this.column.set(inputValues(read.value.inputs));
+    const problems = this.missingMinutes();
+    return problems.length > 0 ? { ok: false, problems } : { ok: true, value: this.assemble(read.value) };
+  }
+
+  private assemble({ inputs, picks }: ReadRequest): Plan {
+    const { method } = this;
+    const split = this.split();
+    const derivations = this.derivations.all(split.id);
+    const needs = byCategory((id) => this.need(id));
+    const options = byCategory((id) => sessionOptions(needs[id]));
+    const fits = (id: CategoryId): boolean => isSessionOption(picks[id] ?? [], needs[id]);
+    const rounded = this.values('rounded');
+    const total = { exact: this.column.value('planned_minutes'), rounded: this.column.value('total_rounded') };
+    const rules = ruleOutcomes(method, this.column, derivations);
+    const droppedPicks = categoryIds.filter((id) => picks[id] && options[id].length > 0 && !fits(id));
+    return {
+      format: 'weekwright-plan',
+      version: 1,
+      method: { id: method.id, name: method.name },
+      inputs,
+      split,
+      minutes: this.values('minutes'),
+      rounded,
+      total,
+      options,
+      sessions: byCategory((id) => (fits(id) ? [...(picks[id] ?? [])].sort((a, b) => a - b) : (options[id][0] ?? []))),
+      rules,
+      notices: noticesOf({ method, rules, total, droppedPicks, rounded, derivations }),
+      derivations,
+      week: null,
+      checks: [],
+    };
+  }
+
+  private split(): Plan['split'] {
+    const { splits } = this.method;
+    const isUsed = ({ id, when }: Method['splits'][number]): boolean =>
+      when === undefined || this.column.value(splitQuantity(id)) !== 0;
+    const split = splits.find(isUsed);
+    if (!split) throw new Error('the last split of a method has no condition');
+    return { id: split.id, shares: this.values('share'), status: split.status };
+  }
+
+  private values(what: 'share' | 'minutes' | 'rounded'): ByCategory<number> {
+    return byCategory((id) => this.value(id, what));
+  }
+
+  private value(id: CategoryId, what: Parameters<typeof categoryQuantity>[1]): number {
+    return this.column.value(categoryQuantity(id, what));
+  }
+
+  private need(id: CategoryId): SessionNeed {
+    return {
+      exact: this.value(id, 'minutes'),
+      rounded: this.value(id, 'rounded'),
+      limits: {
+        shortest: this.value(id, 'shortest'),
+        typical: this.value(id, 'typical'),
+        longest: this.value(id, 'longest'),
+      },
+      rounding: this.method.rounding,
+    };
+  }
+
+  /** A plan needs minutes for every category; a coach's formula may fail to give them, or give less than none. */
+  private missingMinutes(): Problem[] {
+    return categoryIds.flatMap((id): Problem[] => {
+      const path = categoryQuantity(id, 'minutes');
+      const value = this.column.value(path);
+      if (value < 0) return [{ path, value, code: 'out-of-range', allowed: { least: 0 } }];
+      const cause = explainFailure(this.column, path);
+      return cause ? [{ path, value: null, code: 'no-value', allowed: { cause } }] : [];
+    });
+  }
+}
+
+function inputValues({ hours, phase, level, event, strengthCap }: PlanInputs): Readonly<Record<string, number>> {
+  return {
+    weekly_hours: hours,
+    season_phase: phaseIds.indexOf(phase),
+    athlete_level: levelIds.indexOf(level),
+    target_event: eventIds.indexOf(event),
+    strength_cap: strengthCap,
+  };
+}

@@ -1,0 +1,62 @@
+import type { Column } from './column.js';
+import type { CellError } from './errors.js';
+import { operationCode } from './formula/operations.js';
+import { quantityOf } from './link.js';
+import { stepWidth, type ProgramCell } from './program.js';
+
+const operationName = Object.fromEntries(
+  Object.entries(operationCode).map(([token, code]) => [code, token.replace('()', '')]),
+);
+
+/** Why a cell has no number: its own fault, or the quantity it depends on and that one's fault. Null where it has one. */
+export function explainFailure(column: Column, id: string): CellError | null {
+  if (Number.isFinite(column.value(id))) return null;
+  const known = column.program.errors.get(id);
+  if (known) return known;
+  const register = column.registerOf(id);
+  const cell = column.program.cells.find((each) => each.register === register || each.block?.writes.includes(register));
+  if (!cell) return { code: 'not-a-number', operation: quantityOf(id) };
+  return cell.block ? blockFailure(column, cell) : traceStep(column, cell, cell.end - stepWidth);
+}
+
+function blockFailure(column: Column, cell: ProgramCell): CellError {
+  const failed = cell.reads.find((register) => !Number.isFinite(column.registers[register]));
+  return failed === undefined ? { code: 'not-a-number', operation: cell.id } : dependsOn(column, failed, cell.id);
+}
+
+/** Follows the failed operand of a step back to the step, or the other cell, where the failure began. */
+function traceStep(column: Column, cell: ProgramCell, step: number): CellError {
+  const { steps } = column.program;
+  const operation = steps[step]!;
+  const failed = operandsUsed(column, step).find((register) => !Number.isFinite(column.registers[register]));
+  if (failed === undefined) return ownFailure(column, step, operation);
+  for (let earlier = step - stepWidth; earlier >= cell.start; earlier -= stepWidth)
+    if (steps[earlier + 1] === failed) return traceStep(column, cell, earlier);
+  return dependsOn(column, failed, cell.id);
+}
+
+function operandsUsed(column: Column, step: number): number[] {
+  const { steps } = column.program;
+  const [a, b, c] = [steps[step + 2]!, steps[step + 3]!, steps[step + 4]!];
+  if (steps[step] !== operationCode['if()']) return [a, b];
+  const condition = column.registers[a]!;
+  return Number.isNaN(condition) ? [a] : [condition === 0 ? c : b];
+}
+
+function ownFailure(column: Column, step: number, operation: number): CellError {
+  const divides = operation === operationCode['/'] || operation === operationCode['%'];
+  const { steps } = column.program;
+  if (divides && column.registers[steps[step + 3]!] === 0) return { code: 'division-by-zero' };
+  const [a, b] = [column.registers[steps[step + 2]!]!, column.registers[steps[step + 3]!]!];
+  const operationText = operationName[operation] ?? '';
+  const isRoot = operation === operationCode['sqrt()'] && a < 0;
+  const isPower = operation === operationCode['^'] && Number.isNaN(a ** b);
+  return isRoot || isPower ? { code: 'not-a-number', operation: operationText } : { code: 'too-large' };
+}
+
+function dependsOn(column: Column, register: number, reader: string): CellError {
+  const [id = ''] = [...column.program.registers].find(([, each]) => each === register) ?? [];
+  const cause = explainFailure(column, id) ?? { code: 'not-a-number', operation: id };
+  // Stages of one quantity are no dependency that a person would know.
+  return quantityOf(id) === quantityOf(reader) ? cause : { code: 'depends-on', name: quantityOf(id), cause };
+}

@@ -1,0 +1,150 @@
+import type { Cells, FormulaCell } from './cells.js';
+import type { CellError } from './errors.js';
+import { isOperation, operandCount, operationCode } from './formula/operations.js';
+import type { SheetModel } from './model.js';
+import { orderOf } from './order.js';
+import type { Program, ProgramCell } from './program.js';
+
+/**
+ * Resolves every name to a register, brings the cells into order and lays down the steps of each.
+ *
+ * A name that does not exist, or a circle, is no exception: the cell gets an error (`Program.errors`) and no value.
+ */
+export function link(model: SheetModel, cells: Cells): Program {
+  const builder = new ProgramBuilder(model);
+  const sources = new Map<string, FormulaCell>(cells.formulas.map((cell) => [cell.id, cell]));
+  const blocks = new Map(cells.blocks.map((block) => [block.id, block]));
+  const writer = new Map(cells.blocks.flatMap(({ id, writes }) => writes.map((written) => [written, id] as const)));
+
+  const reads = new Map<string, readonly string[]>();
+  for (const cell of cells.formulas) reads.set(cell.id, namesOf(cell));
+  for (const block of cells.blocks) reads.set(block.id, block.reads);
+  const viaBlocks = new Map([...reads].map(([id, names]) => [id, names.map((name) => writer.get(name) ?? name)]));
+  const { sorted, circles } = orderOf(viaBlocks);
+
+  for (const id of [...sources.keys(), ...writer.keys()]) builder.allocate(id);
+  for (const [id, path] of circles) builder.fail(id, { code: 'circle', path: path.map(quantityOf) });
+  for (const id of sorted) {
+    const formula = sources.get(id);
+    const block = blocks.get(id);
+    if (formula) builder.addFormula(formula);
+    if (block) builder.addBlock(block);
+  }
+  return builder.finish();
+}
+
+/** The quantity whose chain a cell belongs to: `slow_minutes.1` is a stage of `slow_minutes`. */
+export function quantityOf(cellId: string): string {
+  return cellId.replace(/\.\w+$/, '');
+}
+
+function namesOf({ code, locals }: FormulaCell): string[] {
+  const names = code.filter((token): token is string => typeof token === 'string' && !isOperation(token));
+  return [...new Set(names.map((name) => locals[name] ?? name))];
+}
+
+class ProgramBuilder {
+  private readonly values: number[] = [];
+  private readonly registers = new Map<string, number>();
+  private readonly constants = new Map<number, number>();
+  private readonly names: Readonly<Record<string, number>>;
+  private readonly settable: readonly number[];
+  private readonly steps: number[] = [];
+  private readonly cells: ProgramCell[] = [];
+  private readonly errors = new Map<string, CellError>();
+
+  constructor(model: SheetModel) {
+    this.names = model.names;
+    for (const { id, start } of model.inputs) this.allocate(id, start);
+    for (const { id, constant } of model.constants) this.allocate(id, constant);
+    this.settable = [...this.registers.values()];
+  }
+
+  allocate(id: string, value = Number.NaN): void {
+    this.registers.set(id, this.values.push(value) - 1);
+  }
+
+  fail(id: string, error: CellError): void {
+    this.errors.set(id, error);
+  }
+
+  addFormula(cell: FormulaCell): void {
+    const names = namesOf(cell);
+    const missing = names.find((name) => !this.registers.has(name) && !Object.hasOwn(this.names, name));
+    if (missing !== undefined) return this.fail(cell.id, { code: 'unknown-name', name: missing });
+    const register = this.register(cell.id);
+    const start = this.steps.length;
+    this.lay(cell, register);
+    const reads = names.filter((name) => this.registers.has(name)).map((name) => this.register(name));
+    this.cells.push({ id: cell.id, register, start, end: this.steps.length, reads, block: null });
+  }
+
+  addBlock(definition: NonNullable<ProgramCell['block']>['definition']): void {
+    const missing = definition.reads.find((name) => !this.registers.has(name));
+    if (missing !== undefined)
+      return definition.writes.forEach((id) => this.fail(id, { code: 'unknown-name', name: missing }));
+    const writes = definition.writes.map((name) => this.register(name));
+    const reads = definition.reads.map((name) => this.register(name));
+    const end = this.steps.length;
+    this.cells.push({ id: definition.id, register: writes[0] ?? 0, start: end, end, reads, block: { definition, writes } });
+  }
+
+  finish(): Program {
+    const reached = new Map(this.settable.map((register) => [register, this.reachedFrom(register)]));
+    return {
+      initial: Float64Array.from(this.values),
+      registers: this.registers,
+      steps: Int32Array.from(this.steps),
+      cells: this.cells,
+      reached,
+      errors: this.errors,
+    };
+  }
+
+  /** Lays down a cell's steps; the last one fills the cell's own register. */
+  private lay(cell: FormulaCell, register: number): void {
+    const stack: number[] = [];
+    cell.code.forEach((token, index) => {
+      if (typeof token === 'number' || !isOperation(token)) return void stack.push(this.operand(cell, token));
+      const count = operandCount(token);
+      const [a = 0, b = 0, c = 0] = stack.splice(stack.length - count, count);
+      const target = index === cell.code.length - 1 ? register : this.values.push(Number.NaN) - 1;
+      this.steps.push(operationCode[token], target, a, b, c);
+      stack.push(target);
+    });
+    // A formula that is a lone name or number is copied by taking the larger of it and itself.
+    const [only = register] = stack;
+    if (only !== register) this.steps.push(operationCode['max()'], register, only, only, 0);
+  }
+
+  private operand(cell: FormulaCell, token: number | string): number {
+    if (typeof token === 'number') return this.constant(token);
+    const name = cell.locals[token] ?? token;
+    return this.registers.get(name) ?? this.constant(this.names[name] ?? Number.NaN);
+  }
+
+  private constant(value: number): number {
+    const known = this.constants.get(value);
+    if (known !== undefined) return known;
+    const register = this.values.push(value) - 1;
+    this.constants.set(value, register);
+    return register;
+  }
+
+  private register(id: string): number {
+    const register = this.registers.get(id);
+    if (register === undefined) throw new Error(`no register for ${id}`);
+    return register;
+  }
+
+  private reachedFrom(register: number): Int32Array {
+    const changed = new Set([register]);
+    const indexes: number[] = [];
+    this.cells.forEach((cell, index) => {
+      if (!cell.reads.some((read) => changed.has(read))) return;
+      indexes.push(index);
+      for (const written of cell.block?.writes ?? [cell.register]) changed.add(written);
+    });
+    return Int32Array.from(indexes);
+  }
+}

@@ -1,0 +1,53 @@
+/** A quantity that a person sets. */
+export interface InputQuantity {
+  readonly id: string;
+  readonly least: number;
+  readonly most: number;
+  readonly step: number;
+  readonly start: number;
+}
+
+/** A quantity that a formula gives. */
+export interface FormulaQuantity {
+  readonly id: string;
+  readonly formula: string;
+}
+
+/** A quantity that is a number of the method, to be changed by whoever adapts it. */
+export interface ConstantQuantity {
+  readonly id: string;
+  readonly constant: number;
+}
+
+/**
+ * A change to one quantity. `when` and `value` see the quantity so far as `value`; what the change takes off is added
+ * to the quantity `to` (and what it adds is taken from there), which both formulas see so far as `other`.
+ */
+export interface SheetRule {
+  readonly id: string;
+  readonly on: string;
+  readonly when: string;
+  readonly value: string;
+  readonly to?: string | undefined;
+  readonly enabled: boolean;
+}
+
+/** Several quantities computed together by a pure function, where no formula would do (rounding to a fixed total, say). */
+export interface Block {
+  readonly id: string;
+  readonly reads: readonly string[];
+  readonly writes: readonly string[];
+  /** Gives one number for each of `writes`; NaN where there is none. Called only with finite numbers. */
+  readonly compute: (reads: readonly number[]) => readonly number[];
+}
+
+/** What a sheet is made of: named quantities, and rules that act on them in this order. */
+export interface SheetModel {
+  readonly inputs: readonly InputQuantity[];
+  readonly constants: readonly ConstantQuantity[];
+  readonly formulas: readonly FormulaQuantity[];
+  readonly rules: readonly SheetRule[];
+  readonly blocks: readonly Block[];
+  /** Names that formulas may use for fixed numbers and that are no quantities (the choices of an input). */
+  readonly names: Readonly<Record<string, number>>;
+}

@@ -1,0 +1,102 @@
+import type { Outcome, Problem } from '../../problem.js';
+import type { FormulaBook } from '../../sheet/formula/compiled-formula.js';
+import { isOperation } from '../../sheet/formula/operations.js';
+import type { SheetModel } from '../../sheet/model.js';
+import { createSheet, formulaTexts, type Sheet } from '../../sheet/sheet.js';
+import type { Method } from './document.js';
+import { expandMethod } from './expand.js';
+import { formulaPlaces, type FormulaPlace } from './formula-places.js';
+import { readMethod } from './read-method.js';
+
+/** A method and the sheet that computes it. */
+export interface LoadedMethod {
+  readonly method: Method;
+  readonly sheet: Sheet;
+}
+
+/**
+ * Reads a coach's method and makes its sheet.
+ *
+ * @param known formulas compiled already; the parser is fetched only where the method has others.
+ * @returns the loaded method, or every problem of the first stage that has one: shape, formulas, names, circles.
+ */
+export async function loadMethod(document: unknown, known: FormulaBook): Promise<Outcome<LoadedMethod>> {
+  const read = readMethod(document);
+  if (!read.ok) return read;
+  const method = read.value;
+  const model = expandMethod(method);
+  const book = await completeBook(method, model, known);
+  if (!book.ok) return book;
+  const problems = [...nameProblems(method, model, book.value), ...ruleTargets(method, model)];
+  if (problems.length > 0) return { ok: false, problems };
+  const sheet = createSheet(model, book.value);
+  const circles = circleProblems(sheet);
+  return circles.length > 0 ? { ok: false, problems: circles } : { ok: true, value: { method, sheet } };
+}
+
+async function completeBook(method: Method, model: SheetModel, known: FormulaBook): Promise<Outcome<FormulaBook>> {
+  const missing = formulaTexts(model).filter((text) => !Object.hasOwn(known, text));
+  if (missing.length === 0) return { ok: true, value: known };
+  const { compileFormula } = await import('../../sheet/formula/compile.js');
+  const compiled = missing.map((text) => [text, compileFormula(text)] as const);
+  const problems = formulaPlaces(method).flatMap(({ path, text }): Problem[] => {
+    const result = compiled.find(([each]) => each === text)?.[1];
+    return result && !result.ok ? [{ path, value: text, code: 'formula', allowed: { error: result.error } }] : [];
+  });
+  if (problems.length > 0) return { ok: false, problems };
+  const added = compiled.flatMap(([text, result]) => (result.ok ? [[text, result.formula] as const] : []));
+  return { ok: true, value: { ...known, ...Object.fromEntries(added) } };
+}
+
+function nameProblems(method: Method, model: SheetModel, book: FormulaBook): Problem[] {
+  const known = new Set([...quantityIds(model), ...Object.keys(model.names)]);
+  return formulaPlaces(method).flatMap((place) => unknownNames(place, book, known));
+}
+
+function unknownNames({ path, text, locals }: FormulaPlace, book: FormulaBook, known: ReadonlySet<string>): Problem[] {
+  const names = (book[text] ?? []).filter((token): token is string => typeof token === 'string' && !isOperation(token));
+  const unknown = [...new Set(names)].filter((name) => !known.has(name) && !locals.includes(name));
+  return unknown.map((name) => ({
+    path,
+    value: text,
+    code: 'formula',
+    allowed: { error: { code: 'unknown-name', position: positionOf(name, text), found: name, values: {} } },
+  }));
+}
+
+function positionOf(name: string, text: string): number {
+  return Math.max(0, text.search(new RegExp(`\\b${name}\\b`)));
+}
+
+function quantityIds(model: SheetModel): string[] {
+  const { inputs, constants, formulas, blocks } = model;
+  return [...[...inputs, ...constants, ...formulas].map(({ id }) => id), ...blocks.flatMap(({ writes }) => writes)];
+}
+
+/** A rule can act only on what a formula gives: inputs and constants are set by people, blocks are whole computations. */
+function ruleTargets({ rules }: Method, model: SheetModel): Problem[] {
+  const names = model.formulas.map(({ id }) => id);
+  return rules.flatMap((rule, index) => {
+    if (rule.kind === 'notice') return [];
+    const targets = [['on', rule.on] as const, ...(rule.to === undefined ? [] : [['to', rule.to] as const])];
+    return targets
+      .filter(([, id]) => !names.includes(id))
+      .map(([field, id]) => ({
+        path: `rules[${index}].${field}`,
+        value: id,
+        code: 'unknown-name' as const,
+        allowed: { names },
+      }));
+  });
+}
+
+function circleProblems({ program }: Sheet): Problem[] {
+  const circles = [...program.errors].flatMap(([id, error]) => (error.code === 'circle' ? [{ id, error }] : []));
+  const seen = new Set<string>();
+  return circles.flatMap(({ id, error: { path } }) => {
+    const key = [...new Set(path)].sort().join();
+    if (seen.has(key)) return [];
+    seen.add(key);
+    return [{ path: id, value: id, code: 'circle' as const, allowed: { path } }];
+  });
+}

@@ -1,0 +1,112 @@
+import * as v from 'valibot';
+import { reservedNames } from '../../sheet/formula/functions.js';
+import type { Method } from './document.js';
+import { categoryIds, eventIds, levelIds, phaseIds, statusIds } from './ids.js';
+
+/** Names that formulas can use: small letters, digits and underscores. */
+const namePattern = /^[a-z][a-z0-9_]{0,39}$/;
+/** Ids that are never in formulas. */
+const idPattern = /^[a-z][a-z0-9-]{0,39}$/;
+
+const formula = v.pipe(v.string(), v.maxLength(2000));
+const text = v.union([
+  v.pipe(v.string(), v.minLength(1), v.maxLength(500)),
+  v.strictObject({ key: v.pipe(v.string(), v.maxLength(100)) }),
+]);
+const name = v.pipe(
+  v.string(),
+  v.regex(namePattern),
+  v.check((id) => !reservedNames.includes(id), 'reserved'),
+);
+const status = v.picklist(statusIds);
+const sources = v.optional(v.pipe(v.array(v.pipe(v.string(), v.maxLength(40))), v.maxLength(20)));
+const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
+const between = (least: number, most: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(most));
+const wholeBetween = (least: number, most: number) => v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
+const minutes = wholeBetween(1, 1440);
+const numberInput = (least: number, most: number) =>
+  v.strictObject({
+    least: between(least, most),
+    most: between(least, most),
+    step: v.pipe(v.number(), v.minValue(0.05), v.maxValue(60)),
+    start: between(least, most),
+  });
+const byCategory = <T extends v.GenericSchema>(schema: T) => v.strictObject(v.entriesFromList(categoryIds, schema));
+
+const common = {
+  id: v.pipe(v.string(), v.regex(idPattern)),
+  enabled: v.optional(v.boolean()),
+  name: text,
+  when: formula,
+  says: text,
+  reason: text,
+  status,
+  sources,
+};
+const rule = v.variant('kind', [
+  v.strictObject({
+    kind: v.literal('change'),
+    on: name,
+    value: formula,
+    to: v.optional(name),
+    every_second_week: v.optional(v.boolean()),
+    ...common,
+  }),
+  v.strictObject({ kind: v.literal('notice'), level: v.picklist(['note', 'caution']), ...common }),
+]);
+
+/** The shape of a method document; what goes across fields is checked in `check-method.ts`. */
+export const methodSchema = v.strictObject({
+  $schema: v.optional(v.string()),
+  format: v.literal('weekwright-method'),
+  version: v.literal(1),
+  id: v.pipe(v.string(), v.regex(idPattern)),
+  name: text,
+  inputs: v.strictObject({
+    weekly_hours: numberInput(0.25, 40),
+    season_phase: v.strictObject({ start: v.picklist(phaseIds) }),
+    athlete_level: v.strictObject({ start: v.picklist(levelIds) }),
+    target_event: v.strictObject({ start: v.picklist(eventIds) }),
+    strength_cap: numberInput(0, 1000),
+  }),
+  categories: v.pipe(
+    v.array(
+      v.strictObject({
+        id: v.picklist(categoryIds),
+        name: text,
+        session: v.strictObject({ shortest: minutes, typical: minutes, longest: minutes }),
+        status,
+      }),
+    ),
+    v.length(categoryIds.length),
+  ),
+  splits: v.pipe(
+    v.array(
+      v.strictObject({
+        id: name,
+        name: text,
+        when: v.optional(formula),
+        shares: byCategory(share),
+        status,
+        sources,
+        reason: text,
+      }),
+    ),
+    v.minLength(1),
+    v.maxLength(20),
+  ),
+  tie_order: v.pipe(v.array(v.picklist(categoryIds)), v.length(categoryIds.length)),
+  rounding: v.strictObject({
+    step: wholeBetween(1, 30),
+    tolerance_minutes: between(0, 120),
+    tolerance_share: share,
+  }),
+  quantities: v.optional(
+    v.pipe(v.array(v.strictObject({ id: name, name: text, formula, status })), v.maxLength(100)),
+  ),
+  rules: v.pipe(v.array(rule), v.maxLength(100)),
+});
+
+/** Fails to compile where the schema and the type drift apart. */
+export type SchemaIsMethod = v.InferOutput<typeof methodSchema> extends Method ? true : never;
+export const schemaIsMethod: SchemaIsMethod = true;

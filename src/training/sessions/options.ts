@@ -1,0 +1,99 @@
+import { compareLists, evenCuts } from './even-cuts.js';
+
+/** Minutes of a category's shortest useful, typical and longest session. */
+export interface SessionLimits {
+  readonly shortest: number;
+  readonly typical: number;
+  readonly longest: number;
+}
+
+/** How minutes become sessions: the step of durations and how far a sum may be off, in minutes or as a share. */
+export interface Rounding {
+  readonly step: number;
+  readonly tolerance_minutes: number;
+  readonly tolerance_share: number;
+}
+
+/** A category's week: exact minutes, the same rounded, and what its sessions may be. */
+export interface SessionNeed {
+  readonly exact: number;
+  readonly rounded: number;
+  readonly limits: SessionLimits;
+  readonly rounding: Rounding;
+}
+
+/** Ways listed for one sum and one number of sessions, and in all: enough to choose from, few enough to read. */
+const listed = { perCut: 3, inAll: 12 } as const;
+
+interface Ranked {
+  readonly parts: number[];
+  readonly total: number;
+  readonly unevenness: number;
+}
+
+/** How many sessions a category's minutes would usually be: the minutes over a typical session's, at least one. */
+export function wishedSessions(exactMinutes: number, typicalMinutes: number): number {
+  return Math.max(1, Math.round(exactMinutes / typicalMinutes));
+}
+
+/**
+ * The ways to cut a category's minutes into sessions, best first: nearest to the rounded minutes, then nearest to the
+ * wished number of sessions, then most even, then nearest to the exact minutes. At most 3 for one sum and one number
+ * of sessions, 12 in all.
+ *
+ * @returns ascending lists of minutes; none where the category has no minutes or no session fits them.
+ * @example sessionOptions(strength72)[1] // [30, 45]
+ */
+export function sessionOptions(need: SessionNeed): number[][] {
+  const { exact, rounded, limits, rounding } = need;
+  if (exact <= 0) return [];
+  const wished = wishedSessions(exact, limits.typical);
+  const most = Math.max(wished, (rounded + tolerance(need)) / limits.shortest);
+  const options: number[][] = [];
+  for (let distance = 0; distance <= rounded + tolerance(need); distance += rounding.step) {
+    const totals = distance === 0 ? [rounded] : [rounded - distance, rounded + distance];
+    const allowed = totals.filter((total) => total > 0 && isCloseEnough(total, need));
+    if (allowed.length === 0 && distance > rounding.step + tolerance(need)) break;
+    for (let off = 0; off <= most && options.length < listed.inAll; off += 1) {
+      const counts = off === 0 ? [wished] : [wished - off, wished + off];
+      options.push(...rank(allowed.flatMap((total) => counts.flatMap((count) => cuts(total, count, need))), exact));
+    }
+  }
+  return options.slice(0, listed.inAll);
+}
+
+/** True where the durations are a session option: whole steps within the limits, with a sum near enough to the minutes. */
+export function isSessionOption(durations: readonly number[], need: SessionNeed): boolean {
+  const { limits, rounding } = need;
+  const total = durations.reduce((sum, duration) => sum + duration, 0);
+  const fits = (duration: number): boolean =>
+    duration % rounding.step === 0 && duration >= limits.shortest && duration <= limits.longest;
+  return durations.length > 0 && durations.every(fits) && isCloseEnough(total, need);
+}
+
+function tolerance({ exact, rounding }: SessionNeed): number {
+  return Math.max(rounding.tolerance_minutes, rounding.tolerance_share * exact);
+}
+
+function isCloseEnough(total: number, need: SessionNeed): boolean {
+  // A hair's breadth is given for rounding errors: 0.1 of 180 minutes is 18.000000000000004.
+  return Math.abs(total - need.exact) <= tolerance(need) + 1e-9;
+}
+
+function cuts(total: number, count: number, { limits, rounding: { step } }: SessionNeed): Ranked[] {
+  const cut = { total: total / step, count, least: limits.shortest / step, most: limits.longest / step };
+  return evenCuts(cut, listed.perCut).map((units) => {
+    const parts = units.map((unit) => unit * step);
+    const squares = parts.reduce((sum, part) => sum + part * part, 0);
+    return { parts, total, unevenness: (count * squares - total * total) / count };
+  });
+}
+
+function rank(candidates: Ranked[], exact: number): number[][] {
+  const order = (left: Ranked, right: Ranked): number =>
+    left.unevenness - right.unevenness ||
+    Math.abs(left.total - exact) - Math.abs(right.total - exact) ||
+    left.total - right.total ||
+    compareLists(left.parts, right.parts);
+  return candidates.sort(order).map(({ parts }) => parts);
+}

@@ -1,0 +1,78 @@
+import type { Method } from '../training/method/document.js';
+import { choiceIds, quantityMeaning, type ChoiceKind, type Measure } from './quantity-meaning.js';
+import type { Words } from './words.js';
+
+/** What a quantity is counted in. */
+export type Unit = 'hours' | 'minutes' | 'share' | 'phase' | 'level' | 'event' | 'yes-no' | 'number';
+
+const unitOfMeasure: Readonly<Record<Measure, Unit>> = {
+  share: 'share',
+  minutes: 'minutes',
+  rounded: 'minutes',
+  shortest: 'minutes',
+  typical: 'minutes',
+  longest: 'minutes',
+};
+
+/** The quantities of the week as a whole, and what they are counted in. */
+export const unitOfWeek: ReadonlyMap<string, Unit> = new Map<string, Unit>([
+  ['weekly_hours', 'hours'],
+  ['season_phase', 'phase'],
+  ['athlete_level', 'level'],
+  ['target_event', 'event'],
+  ['strength_cap', 'minutes'],
+  ['weekly_minutes', 'minutes'],
+  ['planned_minutes', 'minutes'],
+  ['running_minutes', 'minutes'],
+  ['running_share', 'share'],
+  ['total_rounded', 'minutes'],
+]);
+
+/** The unit of a quantity; a coach's own quantities are plain numbers. */
+export function quantityUnit(method: Method, id: string): Unit {
+  const meaning = quantityMeaning(method, id);
+  switch (meaning.of) {
+    case 'category':
+      return unitOfMeasure[meaning.measure];
+    case 'split-share':
+      return 'share';
+    case 'split':
+    case 'notice':
+      return 'yes-no';
+    default:
+      return unitOfWeek.get(id) ?? 'number';
+  }
+}
+
+/** A value in words by its unit: "72 minutes", "30%", "build", "yes"; "no value" for null. */
+export function formatByUnit(words: Words, unit: Unit, value: number | null): string {
+  if (value === null) return words.say('value.none');
+  switch (unit) {
+    case 'hours':
+    case 'minutes':
+    case 'share':
+    case 'number':
+      return words[unit](value);
+    case 'yes-no':
+      return words.say(value === 0 ? 'value.no' : 'value.yes');
+    case 'phase':
+    case 'level':
+    case 'event':
+      return choiceText(words, unit, value);
+  }
+}
+
+/** A choice is held as its place in the list; a value between two places is no choice and stays a number. */
+function choiceText(words: Words, kind: ChoiceKind, value: number): string {
+  const id = choiceIds[kind][value];
+  return id === undefined ? words.number(value) : words.say(`${kind}.${id}`);
+}
+
+/** The value of a quantity in words. */
+export function quantityValue(
+  words: Words,
+  method: Method,
+  { id, value }: { id: string; value: number | null },
+): string {
+  return formatByUnit(words, quantityUnit(method, id), value);
+}

@@ -1,0 +1,103 @@
+import type { Plan } from '../../src/plan/document.js';
+import { categoryIds } from '../../src/training/method/ids.js';
+import type { CategoryId } from '../../src/training/method/ids.js';
+import { optionsByEvenLists } from './even-session-reference.js';
+import { sessionLimits } from './session-limits.js';
+import type { WeekAnswer } from './week-reference.js';
+
+/** Every way in which a plan is not the reference's answer, one line each; none where they agree. */
+export function differences(plan: Plan, answer: WeekAnswer): readonly string[] {
+  return [
+    ...differ('split', plan.split.id, answer.split),
+    ...differ('total', plan.total.rounded, answer.totalRounded),
+    ...categoryIds.flatMap((category) => differencesIn(category, plan, answer)),
+    ...differ('rules', actedOf(plan), answer.moves.map(({ rule }) => rule).join(' ')),
+    ...differ('says', noticeRulesOf(plan), answer.notices.join(' ')),
+    ...differ('notices', spokenOf(plan), answer.notices.join(' ')),
+    ...differ('every second week', everySecondWeekOf(plan), [...answer.everySecondWeek].sort().join(' ')),
+    ...movesIn(plan, answer),
+  ];
+}
+
+function differencesIn(category: CategoryId, plan: Plan, answer: WeekAnswer): readonly string[] {
+  return [
+    ...differAbout(`minutes of ${category}`, plan.minutes[category], answer.parts[category] / answer.partsPerMinute),
+    ...differ(`rounded ${category}`, plan.rounded[category], answer.rounded[category]),
+    ...differ(`options of ${category}`, written(plan.options[category]), expectedOptions(category, answer)),
+  ];
+}
+
+/** Options are worked out once for each amount: whole enumerations ask for the same ones over and over. */
+const knownOptions = new Map<string, string>();
+
+function expectedOptions(category: CategoryId, answer: WeekAnswer): string {
+  const parts = answer.parts[category];
+  const rounded = answer.rounded[category];
+  const key = `${category} ${String(parts / answer.partsPerMinute)} ${String(rounded)}`;
+  const known = knownOptions.get(key);
+  if (known !== undefined) return known;
+  const { partsPerMinute } = answer;
+  const options = written(optionsByEvenLists({ parts, partsPerMinute, rounded, ...sessionLimits[category] }));
+  knownOptions.set(key, options);
+  return options;
+}
+
+/** What each acting rule found and left: minutes of the category it acts on. */
+function movesIn(plan: Plan, answer: WeekAnswer): readonly string[] {
+  return answer.moves.flatMap(({ rule, on, to, before, after }) => {
+    const outcome = plan.rules.find(({ id }) => id === rule);
+    return [
+      ...differ(`${rule} on`, outcome?.on, `${on}_minutes`),
+      ...differ(`${rule} to`, outcome?.to, `${to}_minutes`),
+      ...differAbout(`${rule} before`, outcome?.before ?? NaN, before / answer.partsPerMinute),
+      ...differAbout(`${rule} after`, outcome?.after ?? NaN, after / answer.partsPerMinute),
+    ];
+  });
+}
+
+function differ(what: string, found: string | number | null | undefined, expected: string | number): readonly string[] {
+  return found === expected ? [] : [`${what}: ${String(found)}, not ${String(expected)}`];
+}
+
+/** The engine counts in binary fractions, the reference in whole numbers: equal to 1 in 10⁹ is equal. */
+function differAbout(what: string, found: number, expected: number): readonly string[] {
+  const isEqual = Math.abs(found - expected) <= 1e-9 * Math.max(1, expected);
+  return isEqual ? [] : [`${what}: ${String(found)}, not ${String(expected)}`];
+}
+
+const written = (options: readonly (readonly number[])[]): string => options.map((list) => list.join('+')).join(' ');
+
+const isActing = ({ acted }: { readonly acted: boolean }): boolean => acted;
+
+function actedOf({ rules }: Plan): string {
+  return rules
+    .filter(({ kind }) => kind === 'change')
+    .filter(isActing)
+    .map(({ id }) => id)
+    .join(' ');
+}
+
+function noticeRulesOf({ rules }: Plan): string {
+  return rules
+    .filter(({ kind }) => kind === 'notice')
+    .filter(isActing)
+    .map(({ id }) => id)
+    .join(' ');
+}
+
+/** The notices that come from a notice rule, as the reader of the plan gets them. */
+function spokenOf({ notices, rules }: Plan): string {
+  const speakers = new Set(rules.filter(({ kind }) => kind === 'notice').map(({ id }) => id));
+  return notices
+    .filter(({ code }) => code === 'rule')
+    .flatMap(({ rule }) => (rule !== undefined && speakers.has(rule) ? [rule] : []))
+    .join(' ');
+}
+
+function everySecondWeekOf({ notices }: Plan): string {
+  return notices
+    .filter(({ code }) => code === 'every-second-week')
+    .map(({ category }) => category ?? 'no category')
+    .sort()
+    .join(' ');
+}

@@ -1,0 +1,17 @@
+import { compileFormula } from '../../src/sheet/formula/compile.js';
+import type { FormulaBook } from '../../src/sheet/formula/compiled-formula.js';
+import { formulaTexts } from '../../src/sheet/sheet.js';
+import type { Method } from '../../src/training/method/document.js';
+import { expandMethod } from '../../src/training/method/expand.js';
+
+export { readMethod } from '../../src/training/method/read-method.js';
+
+/** Every formula of a method's sheet, compiled. Throws for the first that is none. */
+export function compileFormulas(method: Method): FormulaBook {
+  const compiled = formulaTexts(expandMethod(method)).map((text) => {
+    const result = compileFormula(text);
+    if (!result.ok) throw new Error(`${text}: ${JSON.stringify(result.error)}`);
+    return [text, result.formula] as const;
+  });
+  return Object.fromEntries(compiled);
+}

@@ -1,0 +1,53 @@
+// npm run compile: what is worked out once, when the package is made, and not in every browser:
+// - the built-in method, checked and with its formulas compiled;
+// - the English texts in two parts, those of the first screen and those that are fetched when somebody asks why.
+// With --check it writes nothing and fails where a file on disk is another than the one it would write.
+import { readFile, writeFile } from 'node:fs/promises';
+import { format } from 'prettier';
+import { loadTs } from './load-ts.mjs';
+
+const root = new URL('../../', import.meta.url);
+const read = async (path) => readFile(new URL(path, root), 'utf8');
+
+/** Texts of derivations and of problems, by the first part of their key. */
+const later = new Set(['derivation', 'formula', 'formula-error', 'cell-error', 'problem', 'reason']);
+
+async function builtInMethod() {
+  const source = 'shared/methods/default.json';
+  const { readMethod, compileFormulas } = await loadTs('tests/tools/compile-entry.ts');
+  const result = readMethod(JSON.parse(await read(source)));
+  if (!result.ok) throw new Error(`${source}: ${JSON.stringify(result.problems, null, 2)}`);
+  const { $schema: _, ...method } = result.value;
+  return `// Written by \`npm run compile\` from ${source}. Change that, not this.
+import type { FormulaBook } from '../../sheet/formula/compiled-formula.js';
+import type { Method } from './document.js';
+
+export const builtInMethod: Method = ${JSON.stringify(method)};
+
+export const builtInFormulas: FormulaBook = ${JSON.stringify(compileFormulas(result.value))};
+`;
+}
+
+async function englishTexts(part) {
+  const source = 'shared/locales/en.json';
+  const texts = Object.entries(JSON.parse(await read(source)));
+  const wanted = texts.filter(([key]) => later.has(key.split('.')[0]) === (part === 'rest'));
+  return `// Written by \`npm run compile\` from ${source}. Change that, not this.
+import type { Messages } from './phrases.js';
+
+export const ${part}: Messages = ${JSON.stringify(Object.fromEntries(wanted))};
+`;
+}
+
+const targets = {
+  'src/training/method/built-in.ts': builtInMethod,
+  'src/words/english-first.ts': () => englishTexts('first'),
+  'src/words/english-rest.ts': () => englishTexts('rest'),
+};
+
+for (const [path, make] of Object.entries(targets)) {
+  const text = await format(await make(), { parser: 'typescript', printWidth: 120, singleQuote: true });
+  const current = await read(path).catch(() => '');
+  if (!process.argv.includes('--check')) await writeFile(new URL(path, root), text);
+  else if (current !== text) throw new Error(`${path} is stale: run \`npm run compile\``);
+}

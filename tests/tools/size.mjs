@@ -1,0 +1,40 @@
+// What a visitor downloads, against what we promise: gzip, in kB of 1,000 bytes.
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
+import { gzipSync } from 'node:zlib';
+
+const embed = new URL('../../dist/embed/', import.meta.url);
+const staticImport = /(?:^|[;}\n*/])\s*(?:import|export)\s*(?:[\w$*{][^"';()]*?from\s*)?["']\.\/([^"']+)["']/g;
+
+/** A file of dist/embed and everything that it imports before it runs. */
+function withStaticImports(file, seen = new Set()) {
+  if (seen.has(file)) return seen;
+  seen.add(file);
+  for (const [, next] of readFileSync(new URL(file, embed), 'utf8').matchAll(staticImport))
+    withStaticImports(next, seen);
+  return seen;
+}
+
+const gzipBytes = (files) =>
+  [...files].reduce((sum, file) => sum + gzipSync(readFileSync(new URL(file, embed)), { level: 9 }).length, 0);
+
+/** Sizes of the built tag, each with its budget, both in bytes of gzip; `npm run build` comes first. */
+export function measureSizes() {
+  if (!existsSync(embed)) throw new Error('dist/embed is missing: run `npm run build` first.');
+  const first = withStaticImports('weekwright.js');
+  const later = readdirSync(embed).filter((file) => /^weekwright-.*\.js$/.test(file) && !first.has(file));
+  return [
+    { name: 'first load of the tag', bytes: gzipBytes(first), budget: 30_000 },
+    { name: 'everything that may load later', bytes: gzipBytes(later), budget: 40_000 },
+    { name: 'the single file', bytes: gzipBytes(['weekwright.single.js']), budget: 70_000 },
+  ];
+}
+
+function report() {
+  const sizes = measureSizes();
+  for (const { name, bytes, budget } of sizes)
+    console.log(`${bytes > budget ? 'too large' : 'fine'}: ${name} ${bytes / 1000} kB of ${budget / 1000} kB gzip`);
+  process.exitCode = sizes.some(({ bytes, budget }) => bytes > budget) ? 1 : 0;
+}
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) report();
