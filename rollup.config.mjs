@@ -1,4 +1,4 @@
-import { chmodSync, readFileSync } from 'node:fs';
+import { chmodSync, readdirSync, readFileSync } from 'node:fs';
 import commonjs from '@rollup/plugin-commonjs';
 import json from '@rollup/plugin-json';
 import { nodeResolve } from '@rollup/plugin-node-resolve';
@@ -16,6 +16,21 @@ const whole = [nodeResolve({ exportConditions: ['production'] }), commonjs(), ..
 // The embed files are measured in bytes: passes and dropped comments are worth 1 kB of 36; dist/embed/LICENSES.txt has the notices.
 const small = terser({ module: true, ecma: 2022, compress: { passes: 3 }, format: { comments: false } });
 
+/** The licence of each package that a build has inside, in one file beside it. */
+const notices = {
+  name: 'notices',
+  generateBundle(_, bundle) {
+    const modules = Object.values(bundle).flatMap((file) => Object.keys(file.modules ?? {}));
+    const folders = modules.flatMap((id) => /^\0?(.*\/node_modules\/(?:@[^/]+\/)?[^/]+\/)/.exec(id)?.[1] ?? []);
+    const source = [...new Set(folders)].sort().map((folder) => {
+      const { name, version, license } = JSON.parse(readFileSync(`${folder}package.json`, 'utf8'));
+      const file = readdirSync(folder).find((each) => /^licen[cs]e/i.test(each));
+      return `${name} ${version}, ${license}\n\n${file ? readFileSync(folder + file, 'utf8').trim() : ''}`;
+    });
+    this.emitFile({ type: 'asset', fileName: 'LICENSES.txt', source: source.join(`\n\n${'-'.repeat(72)}\n\n`) });
+  },
+};
+
 /** Styles are written for people; a browser needs neither the indentation nor the comments. */
 const styles = {
   name: 'styles',
@@ -32,19 +47,6 @@ function onwarn(warning) {
   if (code === 'CIRCULAR_DEPENDENCY' && ids.every((id) => id.includes('/node_modules/mathjs/'))) return;
   throw new Error(`${code}: ${message}`);
 }
-
-// terser makes it 3 % smaller than esbuild does.
-const minified = {
-  name: 'minified',
-  renderChunk: (code) =>
-    minify(code, {
-      module: true,
-      ecma: 2022,
-      compress: { passes: 3 },
-      format: { comments: 'some' }, // licences stay
-      sourceMap: true,
-    }),
-};
 
 const executable = {
   name: 'executable',
@@ -73,7 +75,7 @@ export default [
     input: 'src/define.ts',
     onwarn,
     treeshake,
-    plugins: [...whole, styles, small],
+    plugins: [...whole, styles, small, notices],
     output: { file: 'dist/embed/weekwright.single.js', sourcemap: true, inlineDynamicImports: true },
   },
   // For the terminal: one file that needs no packages. The source carries no shebang line.
@@ -82,7 +84,7 @@ export default [
     external: /^node:/,
     onwarn,
     treeshake,
-    plugins: [...whole, executable],
+    plugins: [...whole, notices, executable],
     output: { file: 'dist/cli.js', banner: '#!/usr/bin/env node', inlineDynamicImports: true },
   },
 ];

@@ -24,4 +24,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
 });
 
-process.exitCode = await run(process.argv.slice(2), io);
+// Not awaited at the top level: a bundle in one file runs this before the modules that are only loaded when needed.
+void run(process.argv.slice(2), io).then((code) => {
+  process.exitCode = code;
+});

@@ -17,7 +17,7 @@ export async function planCommand(session: Session): Promise<number> {
   const planner = await readPlanner(method.value);
   if (!planner.ok) {
     const faults = problemLines(speech, planner.problems).map((line) => `- ${line}`);
-    return refuse(session, [speech.words.say('planner.faulty-method'), ...faults]);
+    return refuse(session, [speech.words.say('problem.faulty-method'), ...faults]);
   }
   const roster = await readText(session, 'roster');
   if (!roster.ok) return refuse(session, problemLines(speech, roster.problems));

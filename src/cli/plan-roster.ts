@@ -1,7 +1,8 @@
 import type { Plan, Planner } from '../plan.js';
 import { askPlanner } from './ask-planner.js';
 import { printable } from './printable.js';
-import { readRoster, type RosterEntry, type RosterFault } from './roster.js';
+import { readRoster } from './read-roster.js';
+import type { RosterEntry, RosterFault } from './roster.js';
 import { rosterCsv, rosterNdjson, type NamedPlan } from './roster-output.js';
 import { exitCodes, problemLines, type Session } from './session.js';
 

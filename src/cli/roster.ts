@@ -1,7 +1,5 @@
 import type { Problem } from '../problem.js';
 import type { Values } from '../words/phrases.js';
-import { readCsvRoster } from './roster-csv.js';
-import { readNdjsonRoster } from './roster-ndjson.js';
 
 /** One runner of a roster: where the line stands, and what is asked of the planner. */
 export interface RosterEntry {
@@ -22,10 +20,4 @@ export interface Roster {
   readonly faults: readonly RosterFault[];
   /** A problem of a request in the terms of this roster. */
   readonly asMet: (problem: Problem) => Problem;
-}
-
-/** Reads a roster: NDJSON where the first sign is a bracket, which no header line of ours begins with; else CSV. */
-export function readRoster(text: string): Roster {
-  const plain = text.replace(/^\uFEFF/, '');
-  return /^\s*[{[]/.test(plain) ? readNdjsonRoster(plain) : readCsvRoster(plain);
 }

@@ -15,11 +15,11 @@ export function problemBox(
   if (problems.length === 0) return nothing;
   const more = problems.length - shown;
   return html`<section class="problems" part="problems" role="alert">
-    <h3>${words.say(`planner.${heading}`)}</h3>
+    <h3>${words.say(`problem.${heading}`)}</h3>
     <ul>
       ${problems.slice(0, shown).map((problem) => html`<li>${problemSentence(words, problem)}</li>`)}
-      ${more > 0 ? html`<li>${words.say('planner.more-problems', { count: more })}</li>` : nothing}
+      ${more > 0 ? html`<li>${words.say('problem.more', { count: more })}</li>` : nothing}
     </ul>
-    ${heading === 'faulty-method' ? html`<p>${words.say('planner.last-method')}</p>` : nothing}
+    ${heading === 'faulty-method' ? html`<p>${words.say('problem.last-method')}</p>` : nothing}
   </section>`;
 }

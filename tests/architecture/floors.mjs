@@ -21,7 +21,7 @@ export const floors = [
     packages: ['lit', 'lit/'],
     isPure: false,
   },
-  { name: 'cli', files: ['src/cli/', 'src/cli.ts'], knows: core, packages: ['node:'], isPure: false },
+  { name: 'cli', files: ['src/cli/', 'src/cli.ts'], knows: core, packages: ['node:', 'd3-dsv'], isPure: false },
 ];
 
 /** @param {string} entry @param {string} name */

@@ -7,7 +7,7 @@ import { consumer, installed } from './install.js';
 
 const files = readdirSync(installed, { recursive: true, encoding: 'utf8' });
 const read = (file: string): string => readFileSync(installed + file, 'utf8');
-const scripts = files.filter((file) => file.endsWith('.js'));
+const scripts = files.filter((file) => file.endsWith('.js') && file !== 'dist/cli.js');
 
 describe('npm pack', () => {
   test.each([
@@ -45,7 +45,7 @@ describe('npm pack', () => {
   });
 });
 
-test('no file makes code from text, which a strict content policy refuses', () => {
+test('no file for a page makes code from text, which a strict content policy refuses', () => {
   const maker = /\beval\s*\(|\bnew\s+Function\b|[^.\w]Function\s*\(/;
   expect(scripts.filter((file) => maker.test(read(file)))).toEqual([]);
 });

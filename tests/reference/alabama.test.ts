@@ -113,7 +113,7 @@ describe(`what each method makes least: ${published.optimality.source.cite} (${p
           const award = apportion(problem.weights, problem.seats, [0, 1, 2, 3].slice(0, problem.weights.length));
           expect(misfit(problem.weights, award, measure)).toBeCloseTo(leastOf(problem, measure), 9);
         }),
-        runs(200, 20000),
+        runs(200, 20_000),
       );
     },
     patience,
@@ -128,7 +128,7 @@ describe(`what each method makes least: ${published.optimality.source.cite} (${p
           const award = apportionByRemainders(problem.weights, problem.seats);
           expect(misfit(problem.weights, award, measure)).toBeCloseTo(leastOf(problem, measure), 9);
         }),
-        runs(200, 20000),
+        runs(200, 20_000),
       );
     },
     patience,

@@ -66,7 +66,7 @@ describe('apportion(weights, seats, tieOrder)', () => {
         fc.property(problems, ({ weights, seats, tieOrder }) => {
           expect(apportion(weights, seats, tieOrder)).toEqual(apportionByQuotients(weights, seats, tieOrder));
         }),
-        runs(2000, 200000),
+        runs(2000, 200_000),
       );
     },
     patience,
@@ -83,7 +83,7 @@ describe('apportion(weights, seats, tieOrder)', () => {
         fc.property(few, fc.integer({ min: 0, max: 60 }), orders, (weights, seats, tieOrder) => {
           expect(apportion(weights, seats, tieOrder)).toEqual(apportionByQuotients(weights, seats, tieOrder));
         }),
-        runs(1000, 200000),
+        runs(1000, 200_000),
       );
     },
     patience,
@@ -103,7 +103,7 @@ describe('apportion(weights, seats, tieOrder)', () => {
             expect(next[index]).toBeGreaterThanOrEqual(award[index] ?? NaN);
           });
         }),
-        runs(1000, 200000),
+        runs(1000, 200_000),
       );
     },
     patience,
@@ -130,7 +130,7 @@ describe('apportion(weights, seats, tieOrder)', () => {
             ),
           ).toEqual(award);
         }),
-        runs(1000, 200000),
+        runs(1000, 200_000),
       );
     },
     patience,
@@ -155,7 +155,7 @@ describe('apportion(weights, seats, tieOrder)', () => {
           );
           expect(moved).toEqual(places.map((place) => award[place]));
         }),
-        runs(1000, 200000),
+        runs(1000, 200_000),
       );
     },
     patience,

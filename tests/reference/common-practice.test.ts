@@ -76,6 +76,20 @@ describe('common practice, no source', () => {
     expect(strengthAndSlow(6.25, 120)).toEqual([120, 93.75 + 30]);
   });
 
+  it('a category folded away is offered every second week, with the minutes of two weeks', () => {
+    const offers = (hours: number) =>
+      planOf({ ...person, phase: 'build', hours })
+        .notices.filter(({ code }) => code === 'every-second-week')
+        .map(({ category, values }) => ({ category, session: values['session'] }));
+    // 2 × 19.5 = 39, to the nearest 5
+    expect(offers(3.25)).toEqual([{ category: 'intervals', session: 40 }]);
+    // 2 × 9 = 18, but no session is shorter than 20; 2 × 13.5 = 27
+    expect(offers(1.5)).toEqual([
+      { category: 'intervals', session: 20 },
+      { category: 'cross', session: 25 },
+    ]);
+  });
+
   it('a new runner has the off-season split in every phase', () => {
     for (const phase of ['off-season', 'base', 'build', 'peak', 'taper', 'recovery'] as const) {
       const { split } = planOf({ ...person, phase, level: 'new', hours: 4 });

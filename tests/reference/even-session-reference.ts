@@ -1,7 +1,5 @@
-import { best, byEvenness, highestSum, isSumAllowed } from './session-reference.js';
-import type { CuttingQuestion } from './session-reference.js';
-
-type Lists = readonly (readonly number[])[];
+import { byEvenness, firstTwelve, highestSum, isSumAllowed } from './session-reference.js';
+import type { CuttingQuestion, Lists } from './session-reference.js';
 
 /**
  * The same options for amounts too large for brute force, by dynamic programming over the three most even lists of each
@@ -17,7 +15,7 @@ export function optionsByEvenLists(question: CuttingQuestion): Lists {
       contenders.push(table.mostEven({ count, sum, shortest: question.shortest }));
     }
   }
-  return best(contenders.flat(), question);
+  return firstTwelve(contenders.flat(), question);
 }
 
 interface Cut {

@@ -21,7 +21,7 @@ describe('the reference', () => {
           expect(sum(parts)).toBe(question.grains * 100);
           expect(sum(rounded)).toBe(totalRounded);
         }),
-        runs(1000, 100000),
+        runs(1000, 100_000),
       );
     },
     patience,
@@ -38,7 +38,7 @@ describe('the reference', () => {
           const held = weights.map((weight, index) => weight / Math.max(0, 2 * (award[index] ?? NaN) - 1));
           expect(Math.max(...claims)).toBeLessThanOrEqual(Math.min(...held));
         }),
-        runs(1000, 100000),
+        runs(1000, 100_000),
       );
     },
     patience,

@@ -83,6 +83,32 @@ describe('session options', () => {
   });
 });
 
+describe('a picked session option', () => {
+  const request = { hours: 4, phase: 'build', level: 'trained', event: '10k', strengthCap: 120 } as const;
+
+  it('is kept, whichever of the options it is', () => {
+    const { options } = planOf(request);
+    for (const category of categoryIds) {
+      for (const option of options[category]) {
+        const plan = planOf({ ...request, sessions: { [category]: option } });
+        expect(plan.sessions).toEqual({ ...planOf(request).sessions, [category]: option });
+        expect(plan.notices).toEqual(planOf(request).notices);
+      }
+    }
+  });
+
+  it.each([
+    { why: 'more than ten minutes off', picked: [30, 30] },
+    { why: 'longer than a session', picked: [75] },
+    { why: 'shorter than a session', picked: [10, 30, 30] },
+  ])('gives way to the best, with a notice, where it is $why', ({ picked }) => {
+    const plan = planOf({ ...request, sessions: { strength: picked } });
+    expect(plan.sessions.strength).toEqual(plan.options.strength[0]);
+    const dropped = plan.notices.filter(({ code }) => code === 'pick-dropped');
+    expect(dropped.map(({ category }) => category)).toEqual(['strength']);
+  });
+});
+
 /** Quarter hours and whole percentages make whole hundredths of a minute. */
 function amountOf(minutes: number): Pick<CuttingQuestion, 'parts' | 'partsPerMinute'> {
   const parts = Math.round(minutes * 100);

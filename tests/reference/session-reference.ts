@@ -1,3 +1,6 @@
+/** Session options: lists of durations in minutes, ascending. */
+export type Lists = readonly (readonly number[])[];
+
 /** What is to be cut into sessions: parts are whole numbers (see week-reference.ts), everything else is minutes. */
 export interface CuttingQuestion {
   readonly parts: number;
@@ -10,13 +13,13 @@ export interface CuttingQuestion {
 }
 
 /** The ways to cut a category's minutes into sessions, best first, found by trying every multiset of durations. */
-export function optionsByBruteForce(question: CuttingQuestion): readonly (readonly number[])[] {
+export function optionsByBruteForce(question: CuttingQuestion): Lists {
   if (question.parts === 0 || question.rounded === 0) return [];
   return best(everyMultiset(question), question);
 }
 
 /** Every ascending list of allowed durations with an allowed sum. */
-export function everyMultiset(question: CuttingQuestion): readonly (readonly number[])[] {
+export function everyMultiset(question: CuttingQuestion): Lists {
   const most = highestSum(question);
   const found: (readonly number[])[] = [];
   const extend = (list: readonly number[], sum: number): void => {
@@ -30,14 +33,22 @@ export function everyMultiset(question: CuttingQuestion): readonly (readonly num
 }
 
 /** Of each pair of sum and number of sessions the three most even; of these the first twelve in rank. */
-export function best(lists: readonly (readonly number[])[], question: CuttingQuestion): readonly (readonly number[])[] {
-  const groups = new Map<string, (readonly number[])[]>();
+function best(lists: Lists, question: CuttingQuestion): Lists {
+  const groups = new Map<string, Lists>();
   for (const list of lists) {
     const key = `${String(sumOf(list))} in ${String(list.length)}`;
     groups.set(key, [...(groups.get(key) ?? []), list].sort(byEvenness).slice(0, 3));
   }
-  const contenders = [...groups.values()].flat();
-  return contenders.sort((one, other) => byRank(one, other, question)).slice(0, 12);
+  return firstTwelve([...groups.values()].flat(), question);
+}
+
+/** The first twelve in rank. */
+export function firstTwelve(lists: Lists, question: CuttingQuestion): Lists {
+  const claims = lists.map((list) => claimOf(list, question));
+  return claims
+    .sort(byRank)
+    .slice(0, 12)
+    .map(({ list }) => list);
 }
 
 /** Within ten minutes of the exact amount, or a tenth of it, whichever is more. */
@@ -53,29 +64,44 @@ export function highestSum(question: CuttingQuestion): number {
 }
 
 /** Minutes over a typical session's, to the nearest whole number, halves up, at least one. */
-export function wishedCount({ parts, partsPerMinute, typical }: CuttingQuestion): number {
+function wishedCount({ parts, partsPerMinute, typical }: CuttingQuestion): number {
   return Math.max(1, Math.floor((2 * parts + typical * partsPerMinute) / (2 * typical * partsPerMinute)));
 }
 
-/** Order of rank: negative when `one` is the better option. */
-export function byRank(one: readonly number[], other: readonly number[], question: CuttingQuestion): number {
-  const wished = wishedCount(question);
-  const missed = (list: readonly number[]) => Math.abs(sumOf(list) - question.rounded);
-  const odd = (list: readonly number[]) => Math.abs(list.length - wished);
-  const inexact = (list: readonly number[]) => Math.abs(sumOf(list) * question.partsPerMinute - question.parts);
-  return (
-    missed(one) - missed(other) ||
-    odd(one) - odd(other) ||
-    unevenness(one) * other.length - unevenness(other) * one.length ||
-    inexact(one) - inexact(other) ||
-    sumOf(one) - sumOf(other) ||
-    byMinutes(one, other)
-  );
+/** What an option is ranked by. */
+interface Claim {
+  readonly list: readonly number[];
+  readonly sum: number;
+  /** Distances from the rounded minutes, the wished number and the exact parts. */
+  readonly missed: number;
+  readonly odd: number;
+  readonly inexact: number;
+  /** How much the sum of squares exceeds that of equal sessions, times their number (which keeps it whole). */
+  readonly unevenness: number;
 }
 
-/** How much the sum of squares exceeds that of equal sessions, times their number (which keeps it whole). */
-function unevenness(list: readonly number[]): number {
-  return list.length * squaresOf(list) - sumOf(list) ** 2;
+function claimOf(list: readonly number[], question: CuttingQuestion): Claim {
+  const sum = sumOf(list);
+  return {
+    list,
+    sum,
+    missed: Math.abs(sum - question.rounded),
+    odd: Math.abs(list.length - wishedCount(question)),
+    inexact: Math.abs(sum * question.partsPerMinute - question.parts),
+    unevenness: list.length * squaresOf(list) - sum ** 2,
+  };
+}
+
+/** Order of rank: negative when `one` is the better option. */
+function byRank(one: Claim, other: Claim): number {
+  return (
+    one.missed - other.missed ||
+    one.odd - other.odd ||
+    one.unevenness * other.list.length - other.unevenness * one.list.length ||
+    one.inexact - other.inexact ||
+    one.sum - other.sum ||
+    byMinutes(one.list, other.list)
+  );
 }
 
 /** Less sum of squares first, then the smaller durations. */
@@ -88,5 +114,5 @@ function byMinutes(one: readonly number[], other: readonly number[]): number {
   return index < 0 ? one.length - other.length : (one[index] ?? 0) - (other[index] ?? 0);
 }
 
-export const sumOf = (list: readonly number[]): number => list.reduce((sum, minutes) => sum + minutes, 0);
+const sumOf = (list: readonly number[]): number => list.reduce((sum, minutes) => sum + minutes, 0);
 const squaresOf = (list: readonly number[]): number => list.reduce((sum, minutes) => sum + minutes * minutes, 0);

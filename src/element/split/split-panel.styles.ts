@@ -115,6 +115,11 @@ export const splitStyles = css`
     color: var(--text);
   }
 
+  .basis {
+    font-size: var(--small);
+    color: var(--muted);
+  }
+
   .week .empty {
     color: var(--muted);
   }

@@ -10,6 +10,7 @@ export function weekTable(view: View): TemplateResult {
   const { words, method, plan } = view;
   const head = (key: string, name: string): TemplateResult =>
     html`<th scope="col" class=${name}>${words.say(`table.${key}`)}</th>`;
+  const split = method.splits.find(({ id }) => id === plan.split.id);
   return html`<table class="week" part="table">
     <caption class="visually-hidden">
       ${words.say('table.caption')}
@@ -33,7 +34,12 @@ export function weekTable(view: View): TemplateResult {
         </td>
       </tr>
     </tfoot>
-  </table>`;
+  </table>
+  <p class="basis">
+    ${words.say('planner.split', { name: split ? words.text(split.name) : plan.split.id })}
+    <small class="status">${words.say(`status.${plan.split.status}`)}</small>
+    ${words.say('planner.method', { name: words.text(plan.method.name) })}
+  </p>`;
 }
 
 function kindRow(view: View, { category, name }: KindRow): TemplateResult {

@@ -23,8 +23,8 @@ export function why(view: View): TemplateResult {
     }}
   >
     <header>
-      <h3 id="why-title" tabindex="-1">${lines?.title ?? words.say('planner.why')}</h3>
-      <button type="button" class="plain" @click=${close}>${words.say('planner.close')}</button>
+      <h3 id="why-title" tabindex="-1">${lines?.title ?? words.say('derivation.why')}</h3>
+      <button type="button" class="plain" @click=${close}>${words.say('derivation.close')}</button>
     </header>
     ${lines === null ? nothing : details(view, lines)}
   </section>`;

@@ -3,9 +3,10 @@ import { copyFile, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { rollup } from 'rollup';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import packageFile from '../../../package.json';
+import configurations from '../../../rollup.config.mjs';
 import defaultMethod from '../../../shared/methods/default.json';
 import type { Ran } from './fake-io.js';
 
@@ -15,8 +16,8 @@ let command = '';
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'weekwright-'));
-  command = join(folder, 'dist', 'cli.mjs');
-  await build({ entryPoints: [`${root}src/cli.ts`], outfile: command, bundle: true, platform: 'node', format: 'esm' });
+  command = join(folder, 'dist', 'cli.js');
+  await bundle(command);
   await copyFile(`${root}package.json`, join(folder, 'package.json'));
   const rules = defaultMethod.rules.map((rule) =>
     rule.id === 'strength-cap' ? { ...rule, when: 'weekly_hours >= 4 and value > 60', value: '60' } : rule,
@@ -25,6 +26,16 @@ beforeAll(async () => {
 });
 
 afterAll(() => rm(folder, { recursive: true }));
+
+/** Bundles the command as `npm run build` does, into another place. */
+async function bundle(file: string): Promise<void> {
+  const configuration = configurations.find(({ input }) => input === 'src/cli.ts');
+  if (!configuration) throw new Error('rollup.config.mjs has no entry for src/cli.ts');
+  const { output, ...input } = configuration;
+  const made = await rollup({ ...input, input: `${root}src/cli.ts` });
+  await made.write({ ...output, file });
+  await made.close();
+}
 
 /** Runs the command as a terminal would. */
 function spawned(args: readonly string[], input = ''): Promise<Ran> {

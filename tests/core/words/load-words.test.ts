@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { languages, loadWords, matchLanguage } from '../../../src/words/load-words.js';
+import english from '../../../shared/locales/en.json';
+import { firstWords, languages, loadWords, matchLanguage } from '../../../src/words/load-words.js';
 
 describe('matchLanguage(tag)', () => {
   it.each([
@@ -22,7 +23,23 @@ describe('loadWords(tag)', () => {
     expect(loaded.map((words) => words.say('table.total'))).toEqual(['Total', 'Summe']);
   });
 
-  it('gives English where the language is unknown, without loading anything', async () => {
+  it('gives English where the language is unknown', async () => {
     expect(await loadWords('fr')).toBe(await loadWords('en'));
+  });
+
+  it('has every English text of shared/locales', async () => {
+    const words = await loadWords('en');
+    const unlike = Object.entries(english).filter(([key, text]) => typeof text === 'string' && words.say(key) !== text);
+    expect(unlike).toEqual([]);
+  });
+});
+
+describe('firstWords', () => {
+  it('has what the first screen says, at once', () => {
+    expect(firstWords.language).toBe('en');
+    expect(firstWords.say('table.total')).toBe('Total');
+    expect(firstWords.say('headline.none', { hours: 'Four hours', phase: 'in build', kind: 'strength' })).toBe(
+      'Four hours in build: no strength this week.',
+    );
   });
 });
