@@ -17,7 +17,14 @@ const keepApart = (floor) => {
     rules: {
       'no-restricted-imports': [
         'error',
-        { patterns: [{ regex: `^\\.+/(.*/)?(${unknown.join('|')})(/|\\.js$)`, message }] },
+        {
+          patterns: [
+            { regex: `^\\.+/(.*/)?(${unknown.join('|')})(/|\\.js$)`, message },
+            ...(floor.isPure
+              ? [{ regex: '^(lit|node:)', message: 'A pure floor knows neither page nor Node.js.' }]
+              : []),
+          ],
+        },
       ],
     },
   };
@@ -46,7 +53,12 @@ export default defineConfig(
   tseslint.configs.recommended,
   {
     linterOptions: { reportUnusedDisableDirectives: 'error' },
-    rules: { '@typescript-eslint/no-unused-vars': ['error', { ignoreRestSiblings: true, argsIgnorePattern: '^_' }] },
+    rules: {
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { ignoreRestSiblings: true, argsIgnorePattern: '^_', varsIgnorePattern: '^_' },
+      ],
+    },
   },
   {
     files: ['src/**/*.ts'],
@@ -85,6 +97,11 @@ export default defineConfig(
     rules: {
       'no-restricted-syntax': ['error', { selector: isolatedTest, message: 'Every test runs.' }],
       '@typescript-eslint/no-unused-expressions': 'off', // chai asserts by reading a property
+      // chai's `equal` says it gives a promise, for the sake of a plugin, and gives none.
+      '@typescript-eslint/no-floating-promises': [
+        'error',
+        { allowForKnownSafeCalls: [{ from: 'package', package: 'chai', name: 'Equal' }] },
+      ],
     },
   },
 );

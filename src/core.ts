@@ -1,6 +1,15 @@
 // The library without a page: plans from requests, methods checked, words for everything that is a code.
 export { builtInPlanner, createPlanner, planWeek } from './plan.js';
-export type { Planner, Notice, NoticeCode, Plan, PlanDerivation, PlanInputs, PlanRequest, RuleOutcome } from './plan.js';
+export type {
+  Planner,
+  Notice,
+  NoticeCode,
+  Plan,
+  PlanDerivation,
+  PlanInputs,
+  PlanRequest,
+  RuleOutcome,
+} from './plan.js';
 export type { Outcome, Problem, ProblemCode } from './problem.js';
 export type { Method } from './training/method/document.js';
 export { categoryIds, eventIds, levelIds, phaseIds } from './training/method/ids.js';

@@ -9,6 +9,7 @@ export const problemCodes = [
   'duplicate',
   'wrong-order',
   'wrong-sum',
+  'wrong-count',
   'wrong-pattern',
   'too-long',
   'not-json',
@@ -36,5 +37,4 @@ export interface Problem {
 
 /** A value, or the problems that stand in its way. */
 export type Outcome<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };

@@ -18,10 +18,14 @@ export default {
     a11ySnapshotPlugin(),
     moreCommands(),
   ],
+  testFramework: { config: { timeout: 20_000 } },
   browsers: [
     // More than one page at a time, and tests time out now and then.
     chromeLauncher({ launchOptions: await chromiumLaunchOptions(), concurrency: 1 }),
   ],
+  // For busy machines: what takes this long is broken.
+  testFramework: { config: { timeout: 20_000 } },
+  testsFinishTimeout: 600_000,
   reporters: [defaultReporter(), countReporter(`${rootDir}reports/element.json`)],
   filterBrowserLogs: ({ args }) => !String(args[0]).startsWith('Lit is in dev mode'),
 };

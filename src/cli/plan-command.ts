@@ -1,5 +1,4 @@
 import type { Planner } from '../plan.js';
-import { askPlanner } from './ask-planner.js';
 import { requestFields } from './options.js';
 import { planText } from './plan-text.js';
 import { printable } from './printable.js';
@@ -28,7 +27,7 @@ export async function planCommand(session: Session): Promise<number> {
 
 function planOne(session: Session, planner: Planner, request: Readonly<Record<string, unknown>>): number {
   const { io, options, speech } = session;
-  const plan = askPlanner(planner, request);
+  const plan = planner.plan(request);
   if (!plan.ok) return refuse(session, problemLines(speech, plan.problems, optionOf));
   if (options.json !== undefined) io.write(`${JSON.stringify(plan.value, null, 2)}\n`);
   else io.write(printable(planText(speech.words, planner.method, plan.value)));

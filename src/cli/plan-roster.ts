@@ -1,5 +1,4 @@
 import type { Plan, Planner } from '../plan.js';
-import { askPlanner } from './ask-planner.js';
 import { printable } from './printable.js';
 import { readRoster } from './read-roster.js';
 import type { RosterEntry, RosterFault } from './roster.js';
@@ -19,7 +18,7 @@ export function planRoster(session: Session, planner: Planner, { text, defaults 
   const plans: NamedPlan[] = [];
   const faults: RosterFault[] = [...roster.faults];
   for (const entry of roster.entries) {
-    const outcome = askPlanner(planner, { ...defaults, ...entry.request });
+    const outcome = planner.plan({ ...defaults, ...entry.request });
     if (outcome.ok) plans.push(named(entry, outcome.value));
     else faults.push(...outcome.problems.map((problem) => ({ ...faultAt(entry), problem: roster.asMet(problem) })));
   }

@@ -12,5 +12,5 @@ export function textTable(rows: readonly (readonly string[])[], alignments: read
 
 const letters = new Intl.Segmenter();
 
-/** Counted in letters as a reader sees them, accents and all. */
-const widthOf = (text: string): number => Array.from(letters.segment(text)).length;
+/** Counted in letters as a reader sees them, accents and all; a place where a word may be broken shows nothing. */
+const widthOf = (text: string): number => Array.from(letters.segment(text.replaceAll('\u00AD', ''))).length;

@@ -40,6 +40,8 @@ export const baseStyles = css`
     --large: 1.25em;
     --huge: clamp(1.375em, 4.2cqi + 0.5em, 2.125em);
     container: planner / inline-size;
+    /* What it asks for where a page gives it the width of its content: a dialog, a flex row. */
+    contain-intrinsic-inline-size: 20em;
     background: var(--ground);
     color: var(--text);
     border: 1px solid var(--line);
@@ -71,6 +73,15 @@ export const baseStyles = css`
 
   ul {
     list-style: none;
+  }
+
+  /* A sentence reads in the direction of its own language, whatever that of the page. */
+  h2,
+  h3,
+  p,
+  li,
+  summary {
+    unicode-bidi: plaintext;
   }
 
   h3 {
@@ -113,11 +124,11 @@ export const baseStyles = css`
     border-radius: 6px;
   }
 
-  button:hover:not(:disabled) {
+  button:hover:not([aria-disabled='true']) {
     background: var(--tint);
   }
 
-  button:disabled {
+  [aria-disabled='true'] {
     cursor: default;
     color: var(--muted);
   }
@@ -154,11 +165,11 @@ export const baseStyles = css`
   }
 
   small {
-    font-size: var(--small);
+    font-size: min(var(--small), 1em);
   }
 
-  .status::before {
-    content: '· ';
+  .status {
+    font-style: italic;
   }
 
   .wrong {

@@ -6,7 +6,10 @@ export const panels = { split: splitPanel } as const;
 export type PanelName = keyof typeof panels;
 
 /** Reads the attribute `panels`: names with spaces between them. */
-export function readPanels(text: string): { readonly names: readonly PanelName[]; readonly problems: readonly Problem[] } {
+export function readPanels(text: string): {
+  readonly names: readonly PanelName[];
+  readonly problems: readonly Problem[];
+} {
   const words = text.split(/\s+/).filter((word) => word !== '');
   const isPanel = (word: string): word is PanelName => Object.hasOwn(panels, word);
   const unknown = words.filter((word) => !isPanel(word));

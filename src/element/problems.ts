@@ -6,6 +6,21 @@ import type { Words } from '../words/words.js';
 /** Most problems shown at once; more are counted. */
 const shown = 8;
 
+/** The labels of the inputs, by the paths that problems with them have. */
+const labels: Readonly<Record<string, string>> = {
+  hours: 'input.hours',
+  phase: 'input.phase',
+  level: 'input.level',
+  event: 'input.event',
+  strengthCap: 'input.strength-cap',
+};
+
+/** A problem as a sentence that calls an input what the screen calls it. */
+export function sayProblem(words: Words, problem: Problem): string {
+  const label = Object.hasOwn(labels, problem.path) ? labels[problem.path] : undefined;
+  return problemSentence(words, label === undefined ? problem : { ...problem, path: words.say(label) });
+}
+
 /** A box that says what is wrong with the attributes or the method; nothing where nothing is. */
 export function problemBox(
   words: Words,
@@ -17,7 +32,7 @@ export function problemBox(
   return html`<section class="problems" part="problems" role="alert">
     <h3>${words.say(`problem.${heading}`)}</h3>
     <ul>
-      ${problems.slice(0, shown).map((problem) => html`<li>${problemSentence(words, problem)}</li>`)}
+      ${problems.slice(0, shown).map((problem) => html`<li>${sayProblem(words, problem)}</li>`)}
       ${more > 0 ? html`<li>${words.say('problem.more', { count: more })}</li>` : nothing}
     </ul>
     ${heading === 'faulty-method' ? html`<p>${words.say('problem.last-method')}</p>` : nothing}

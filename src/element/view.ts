@@ -1,9 +1,9 @@
+import type { TemplateResult } from 'lit';
 import type { Plan, PlanInputs } from '../plan.js';
 import type { Problem } from '../problem.js';
 import type { Method } from '../training/method/document.js';
 import type { CategoryId } from '../training/method/ids.js';
 import type { Words } from '../words/words.js';
-import type { Details } from './controllers/details-controller.js';
 
 /** An input with a number that can be typed. */
 export type NumberField = 'hours' | 'strengthCap';
@@ -20,8 +20,15 @@ export interface Actions {
   type(field: NumberField, text: string): void;
   /** Picks a way to cut a category's minutes; null goes back to the best. */
   pick(category: CategoryId, sessions: readonly number[] | null): void;
-  /** Opens the derivation of a quantity, or closes it. */
-  ask(quantity: string | null): void;
+  /** Opens the derivation of a quantity, or closes it; `from` is the number that was pressed. */
+  ask(quantity: string | null, from?: HTMLElement): void;
+}
+
+/** What shows derivations and problems: `details.ts`, fetched when first needed. */
+export interface Details {
+  why(view: View): TemplateResult;
+  problemBox(words: Words, heading: 'faulty-inputs' | 'faulty-method', problems: readonly Problem[]): unknown;
+  sayProblem(words: Words, problem: Problem): string;
 }
 
 /** All that a panel needs to render: it computes nothing of the trade. */
@@ -32,7 +39,7 @@ export interface View {
   readonly drafts: Readonly<Partial<Record<NumberField, Draft>>>;
   /** The quantity whose derivation is open. */
   readonly asked: string | null;
-  /** What shows derivations and problems; null until it is needed and there. */
+  /** Null until it is needed and there. */
   readonly details: Details | null;
   readonly act: Actions;
 }

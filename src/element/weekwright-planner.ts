@@ -10,6 +10,7 @@ import { DetailsController } from './controllers/details-controller.js';
 import { LanguageController } from './controllers/language-controller.js';
 import { MethodController } from './controllers/method-controller.js';
 import { StatusController } from './controllers/status-controller.js';
+import { numberAttribute } from './number-attribute.js';
 import { panels, readPanels } from './panels.js';
 import { PlanChangeEvent } from './plan-change-event.js';
 import type { Actions, Draft, NumberField, View } from './view.js';
@@ -56,11 +57,11 @@ export class WeekwrightPlanner extends LitElement {
   static override styles = [baseStyles, ...Object.values(panels).flatMap((panel) => panel.styles)];
 
   static override properties = {
-    hours: { type: Number },
+    hours: { type: Number, converter: numberAttribute },
     phase: { type: String },
     level: { type: String },
     event: { type: String },
-    strengthCap: { type: Number, attribute: 'strength-cap' },
+    strengthCap: { type: Number, attribute: 'strength-cap', converter: numberAttribute },
     panels: { type: String },
     method: { attribute: false },
     methodSrc: { type: String, attribute: 'method-src' },
@@ -71,21 +72,21 @@ export class WeekwrightPlanner extends LitElement {
   }
 
   /** Hours a week, 0.5 to 20 with the built-in method. The method's starting value where left out, as for all inputs. */
-  declare hours: number | undefined;
+  declare hours: number | null | undefined;
   /** `off-season`, `base`, `build`, `peak`, `taper` or `recovery`. */
-  declare phase: string | undefined;
+  declare phase: string | null | undefined;
   /** `new`, `developing`, `trained` or `elite`. */
-  declare level: string | undefined;
+  declare level: string | null | undefined;
   /** `none`, `5k`, `10k`, `half-marathon`, `marathon` or `longer`. */
-  declare event: string | undefined;
+  declare event: string | null | undefined;
   /** Most minutes of strength in a week of more than six hours, 90 to 120 with the built-in method. */
-  declare strengthCap: number | undefined;
-  /** The panels to show, names with spaces between them. */
-  declare panels: string;
+  declare strengthCap: number | null | undefined;
+  /** The panels to show, names with spaces between them; `split` where left out. */
+  declare panels: string | null | undefined;
   /** A coach's own method as plain data; see shared/schema/method.schema.json. */
   declare method: unknown;
   /** The address of a coach's own method, on the page's own origin. */
-  declare methodSrc: string | null;
+  declare methodSrc: string | null | undefined;
 
   private readonly language = new LanguageController(this);
   private readonly methods = new MethodController(this);
@@ -94,15 +95,10 @@ export class WeekwrightPlanner extends LitElement {
   private picks: Partial<ByCategory<readonly number[]>> = {};
   private drafts: Partial<Record<NumberField, Draft>> = {};
   private asked: string | null = null;
+  private opener: HTMLElement | null = null;
   private outcome: Outcome<Plan> | null = null;
   private lastGood: Plan | null = null;
   private planned: { readonly by: unknown; readonly request: PlanRequest } | null = null;
-
-  constructor() {
-    super();
-    this.panels = 'split';
-    this.methodSrc = null;
-  }
 
   /** The plan on show; null until the planner is ready. */
   get plan(): Plan | null {
@@ -151,7 +147,7 @@ export class WeekwrightPlanner extends LitElement {
     this.planned = { by: planner, request };
     this.outcome = planner.plan(request);
     if (this.outcome.ok) this.lastGood = this.outcome.value;
-    else if (this.lastGood?.method.id !== planner.method.id || !this.lastGood) this.lastGood = startingPlan(planner);
+    else if (this.lastGood?.method.id !== planner.method.id) this.lastGood = startingPlan(planner);
   }
 
   private request(patch: Partial<PlanInputs> = {}): PlanRequest {
@@ -160,36 +156,56 @@ export class WeekwrightPlanner extends LitElement {
     return { ...inputs, sessions: this.picks };
   }
 
+  private panelsWanted(): ReturnType<typeof readPanels> {
+    return readPanels(this.panels ?? 'split');
+  }
+
   private inputProblems(): readonly Problem[] {
-    return [...readPanels(this.panels).problems, ...(this.outcome?.ok === false ? this.outcome.problems : [])];
+    return [...this.panelsWanted().problems, ...(this.outcome?.ok === false ? this.outcome.problems : [])];
   }
 
   /** What people do. Each act changes the request, plans at once and tells the page. */
   private readonly actions: Actions = {
     change: (inputs) => {
       for (const name of Object.keys(inputs)) if (isNumberField(name)) this.forget(name);
+      this.takeWeekOnShow();
       Object.assign(this, inputs);
       this.finishAct();
     },
     type: (field, text) => {
       const value = readNumber(text);
       const problem = value === null ? notANumber(field, text) : this.problemWith({ [field]: value });
-      if (problem) this.drafts = { ...this.drafts, [field]: { text, problem } };
-      else if (value !== null) return this.actions.change({ [field]: value });
-      this.requestUpdate();
+      if (problem) this.refuse(field, { text, problem });
+      else if (value !== null) this.actions.change({ [field]: value });
     },
     pick: (category: CategoryId, sessions) => {
+      this.takeWeekOnShow();
       const { [category]: _, ...others } = this.picks;
       this.picks = sessions === null ? others : { ...others, [category]: sessions };
       this.finishAct();
     },
-    ask: (quantity) => {
-      const opener = this.asked;
+    ask: (quantity, from) => {
+      // From a derivation one goes on to other numbers; on closing, the focus goes back to the one before it.
+      if (from && !from.closest('#why')) this.opener = from;
       this.asked = quantity;
       this.requestUpdate();
-      void this.moveFocus(quantity, opener);
+      void this.moveFocus();
     },
   };
+
+  /** A person goes on from the week on show, also where the page has asked for one that cannot be. */
+  private takeWeekOnShow(): void {
+    if (this.outcome?.ok === false) Object.assign(this, this.lastGood?.inputs);
+  }
+
+  private refuse(field: NumberField, draft: Draft): void {
+    this.drafts = { ...this.drafts, [field]: draft };
+    this.requestUpdate();
+    this.status.tell(() => {
+      const { words } = this.language;
+      return (words && this.more.details?.sayProblem(words, draft.problem)) ?? '';
+    });
+  }
 
   private forget(field: NumberField): void {
     const { [field]: _, ...others } = this.drafts;
@@ -203,9 +219,10 @@ export class WeekwrightPlanner extends LitElement {
   }
 
   private finishAct(): void {
+    const before = this.lastGood;
     this.replan();
     this.requestUpdate();
-    if (this.outcome?.ok !== true) return;
+    if (this.outcome?.ok !== true || this.lastGood === before) return;
     const { words } = this.language;
     if (words) this.status.tell(() => this.statusText(words));
     this.dispatchEvent(new PlanChangeEvent(this.outcome.value));
@@ -217,12 +234,11 @@ export class WeekwrightPlanner extends LitElement {
   }
 
   /** A derivation that opens takes the focus, and gives it back to the number it was asked from. */
-  private async moveFocus(quantity: string | null, opener: string | null): Promise<void> {
+  private async moveFocus(): Promise<void> {
     await this.updateComplete;
-    const selector = quantity === null ? `.week [data-quantity="${opener ?? ''}"]` : '#why-title';
-    const target = this.renderRoot.querySelector<HTMLElement>(selector);
-    target?.focus({ preventScroll: quantity === null });
-    if (quantity !== null) target?.scrollIntoView({ block: 'nearest' });
+    const target = this.asked === null ? this.opener : this.renderRoot.querySelector<HTMLElement>('#why-title');
+    target?.focus({ preventScroll: true });
+    target?.scrollIntoView({ block: 'nearest' });
   }
 
   private view(words: Words): View | null {
@@ -239,7 +255,7 @@ export class WeekwrightPlanner extends LitElement {
     return html`<section class="planner" part="planner" lang=${words.language} aria-label=${words.say('planner.label')}>
       ${view.details?.problemBox(words, 'faulty-method', this.methods.problems)}
       ${view.details?.problemBox(words, 'faulty-inputs', this.inputProblems())}
-      ${readPanels(this.panels).names.map((name) => panels[name].render(view))}
+      ${this.panelsWanted().names.map((name) => panels[name].render(view))}
       <div class="visually-hidden" role="status">${this.status.text || nothing}</div>
     </section>`;
   }

@@ -3,6 +3,8 @@ import type { Text } from '../training/method/document.js';
 import type { Provenance } from '../training/method/provenance.js';
 import type { Derivation } from '../sheet/derivation.js';
 
+// The comments on `Plan` and what is in it are published: `npm run compile` copies them into shared/schema/plan.schema.json.
+
 /** What is known of the runner's week. */
 export interface PlanInputs {
   /** Hours a week. */
@@ -22,54 +24,69 @@ export interface PlanRequest extends Partial<PlanInputs> {
 
 /** What a rule did to this week. Minutes are exact. */
 export interface RuleOutcome {
+  /** The rule of the method. */
   readonly id: string;
   readonly kind: 'change' | 'notice';
+  /** False where the rule is switched off. */
   readonly enabled: boolean;
   /** True where the rule changed its quantity, or had something to say. */
   readonly acted: boolean;
-  /** The quantity it acts on, and the one that gives or takes the difference; null for a notice. */
+  /** The quantity it acts on; null for a notice. */
   readonly on: string | null;
+  /** The quantity that gives or takes the difference; null where none does. */
   readonly to: string | null;
+  /** The quantity `on` before the rule; null for a notice, or where it has no number. */
   readonly before: number | null;
+  /** The quantity `on` after the rule. */
   readonly after: number | null;
   readonly status: Status;
 }
 
 /** Something the runner should know of this plan; words for `code` are in the locales or in the method's rule. */
 export interface Notice {
-  /** `rule` (see `rule`), `total-rounded`, `every-second-week`, `pick-dropped`, `quantity-failed`. */
   readonly code: NoticeCode;
+  /** Good to know, or mind your health. */
   readonly level: 'note' | 'caution';
   /** The rule that says it, where one does. */
   readonly rule?: string;
+  /** The category it is about. */
   readonly category?: CategoryId;
+  /** The quantity it is about. */
   readonly quantity?: string;
   /** Minutes, exact and rounded, as the code needs them. */
   readonly values: Readonly<Record<string, number>>;
 }
 export const noticeCodes = ['rule', 'total-rounded', 'every-second-week', 'pick-dropped', 'quantity-failed'] as const;
+/** What there is to say: the words of a rule (see `rule`), or what happened to a total, a category or a quantity. */
 export type NoticeCode = (typeof noticeCodes)[number];
 
 /** Why a quantity is what it is, and how well that is founded. */
 export type PlanDerivation = Derivation & Provenance;
 
-/** A week of training, and why it is so. Plain data; shared/schema/plan.schema.json describes it. */
+/** A week of training, and why it is so. */
 export interface Plan {
+  /** What the document is. */
   readonly format: 'weekwright-plan';
+  /** The version of the format. */
   readonly version: 1;
+  /** The method by which the plan was made. */
   readonly method: { readonly id: string; readonly name: Text };
   readonly inputs: PlanInputs;
+  /** The division in use: shares of the week by category, and how well they are founded. */
   readonly split: { readonly id: string; readonly shares: ByCategory<number>; readonly status: Status };
   /** Exact minutes a week. */
   readonly minutes: ByCategory<number>;
   /** Minutes a week in whole steps (5 by default), adding up to `total.rounded`. */
   readonly rounded: ByCategory<number>;
+  /** All minutes of the week. */
   readonly total: { readonly exact: number; readonly rounded: number };
   /** Ways to cut a category's minutes into sessions, best first: lists of minutes. Empty where there are no minutes. */
   readonly options: ByCategory<readonly (readonly number[])[]>;
   /** The option in use: the one picked, else the best. */
   readonly sessions: ByCategory<readonly number[]>;
+  /** Every rule of the method, in the method's order. */
   readonly rules: readonly RuleOutcome[];
+  /** What the runner should know. */
   readonly notices: readonly Notice[];
   /** Why each quantity is what it is, by quantity id. */
   readonly derivations: Readonly<Record<string, PlanDerivation>>;

@@ -20,14 +20,12 @@ export function noticesOf(source: NoticeSource): Notice[] {
   return [
     ...source.rules.filter(({ acted }) => acted).flatMap((outcome) => ruleNotices(source.method, outcome)),
     ...totalNotice(source.total),
-    ...source.droppedPicks.map(
-      (category): Notice => ({
-        code: 'pick-dropped',
-        level: 'note',
-        category,
-        values: { minutes: source.rounded[category] },
-      }),
-    ),
+    ...source.droppedPicks.map((category): Notice => ({
+      code: 'pick-dropped',
+      level: 'note',
+      category,
+      values: { minutes: source.rounded[category] },
+    })),
     ...failures(source.derivations),
   ];
 }
@@ -58,7 +56,8 @@ function totalNotice({ exact, rounded }: NoticeSource['total']): Notice[] {
 }
 
 function failures(derivations: Readonly<Record<string, Derivation>>): Notice[] {
-  return Object.values(derivations)
-    .filter(({ error }) => error !== null)
-    .map(({ quantity }) => ({ code: 'quantity-failed', level: 'caution', quantity, values: {} }));
+  const failed: Notice[] = [];
+  for (const id in derivations)
+    if (derivations[id]?.error) failed.push({ code: 'quantity-failed', level: 'caution', quantity: id, values: {} });
+  return failed;
 }

@@ -3,14 +3,22 @@ import { Deriver } from '../sheet/derive.js';
 import { explainFailure } from '../sheet/explain-failure.js';
 import type { Outcome, Problem } from '../problem.js';
 import type { Method } from '../training/method/document.js';
-import { byCategory, categoryIds, eventIds, levelIds, phaseIds, type ByCategory, type CategoryId } from '../training/method/ids.js';
+import {
+  byCategory,
+  categoryIds,
+  eventIds,
+  levelIds,
+  phaseIds,
+  type ByCategory,
+  type CategoryId,
+} from '../training/method/ids.js';
 import type { LoadedMethod } from '../training/method/load-method.js';
 import { categoryQuantity, splitQuantity } from '../training/method/names.js';
 import { isSessionOption, sessionOptions, type SessionNeed } from '../training/sessions/options.js';
 import { PlanDerivations } from './derivations.js';
-import type { Plan, PlanInputs, PlanRequest } from './document.js';
+import type { Plan, PlanInputs } from './document.js';
 import { noticesOf } from './notices.js';
-import { readRequest, type ReadRequest } from './read-request.js';
+import { readRequest, type RawRequest, type ReadRequest } from './read-request.js';
 import { ruleOutcomes } from './rule-outcomes.js';
 
 /** Answers requests by one method. It keeps the last week computed, so that a small change costs little. */
@@ -25,8 +33,12 @@ export class Planner {
     this.derivations = new PlanDerivations(method, new Deriver(sheet, this.column));
   }
 
-  /** The plan for a request, or what is wrong with it. The same request always gives the same plan. */
-  plan(request: PlanRequest): Outcome<Plan> {
+  /**
+   * The plan for a request, or what is wrong with it. The same request always gives the same plan.
+   *
+   * @param request a `PlanRequest`, or data from outside that has to become one: every field is checked.
+   */
+  plan(request: RawRequest): Outcome<Plan> {
     const read = readRequest(request, this.method);
     if (!read.ok) return read;
     this.column.set(inputValues(read.value.inputs));

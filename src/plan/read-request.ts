@@ -3,57 +3,83 @@ import type { Method, NumberInput } from '../training/method/document.js';
 import { categoryIds, eventIds, levelIds, phaseIds, type ByCategory } from '../training/method/ids.js';
 import type { PlanInputs, PlanRequest } from './document.js';
 
+type Picks = Partial<ByCategory<readonly number[]>>;
+
 /** A request made whole: every input, and the sessions picked so far. */
 export interface ReadRequest {
   readonly inputs: PlanInputs;
-  readonly picks: Partial<ByCategory<readonly number[]>>;
+  readonly picks: Picks;
 }
+
+/** A request before anything in it is checked. */
+export type RawRequest = PlanRequest | Readonly<Record<string, unknown>>;
 
 const fields = ['hours', 'phase', 'level', 'event', 'strengthCap', 'sessions'] as const;
 
 /** Checks a request against the ranges of a method and fills in the method's starting values. */
-export function readRequest(request: PlanRequest, { inputs }: Method): Outcome<ReadRequest> {
-  const problems: Problem[] = [];
-  const report = <T>(checked: T | Problem[]): T | undefined => {
-    if (!Array.isArray(checked)) return checked;
-    problems.push(...checked);
+export function readRequest(request: RawRequest, { inputs }: Method): Outcome<ReadRequest> {
+  const given: Readonly<Record<string, unknown>> = { ...request };
+  const problems = unknownFields(given, fields, '');
+  const take = <T>(checked: Outcome<T>): T | undefined => {
+    if (checked.ok) return checked.value;
+    problems.push(...checked.problems);
     return undefined;
   };
-  for (const field of Object.keys(request).filter((each) => !fields.some((known) => known === each)))
-    problems.push({ path: field, value: Reflect.get(request, field), code: 'unknown-field', allowed: { fields } });
-  const hours = report(inRange('hours', request.hours, inputs.weekly_hours));
-  const phase = report(oneOf('phase', request.phase ?? inputs.season_phase.start, phaseIds));
-  const level = report(oneOf('level', request.level ?? inputs.athlete_level.start, levelIds));
-  const event = report(oneOf('event', request.event ?? inputs.target_event.start, eventIds));
-  const strengthCap = report(inRange('strengthCap', request.strengthCap, inputs.strength_cap));
-  problems.push(...pickProblems(request.sessions));
-  if (problems.length > 0 || hours === undefined || strengthCap === undefined || !phase || !level || !event)
-    return { ok: false, problems };
-  return { ok: true, value: { inputs: { hours, phase, level, event, strengthCap }, picks: request.sessions ?? {} } };
+  const hours = take(inRange('hours', given['hours'], inputs.weekly_hours));
+  const phase = take(oneOf('phase', given['phase'] ?? inputs.season_phase.start, phaseIds));
+  const level = take(oneOf('level', given['level'] ?? inputs.athlete_level.start, levelIds));
+  const event = take(oneOf('event', given['event'] ?? inputs.target_event.start, eventIds));
+  const strengthCap = take(inRange('strengthCap', given['strengthCap'], inputs.strength_cap));
+  const picks = take(readPicks(given['sessions']));
+  if (problems.length > 0 || hours === undefined || strengthCap === undefined) return { ok: false, problems };
+  if (!phase || !level || !event || !picks) return { ok: false, problems };
+  return { ok: true, value: { inputs: { hours, phase, level, event, strengthCap }, picks } };
 }
 
-function inRange(path: string, value: unknown, { least, most, start }: NumberInput): number | Problem[] {
-  if (value === undefined) return start;
+const fault = (problem: Problem): Outcome<never> => ({ ok: false, problems: [problem] });
+
+function unknownFields(given: object, known: readonly string[], prefix: string): Problem[] {
+  return Object.entries(given)
+    .filter(([field]) => !known.includes(field))
+    .map(([field, value]: [string, unknown]) => ({
+      path: prefix + field,
+      value,
+      code: 'unknown-field',
+      allowed: { fields: known },
+    }));
+}
+
+function inRange(path: string, value: unknown, { least, most, start }: NumberInput): Outcome<number> {
+  if (value === undefined) return { ok: true, value: start };
   if (typeof value !== 'number' || Number.isNaN(value))
-    return [{ path, value, code: 'wrong-type', allowed: { expected: 'number' } }];
-  if (value < least || value > most) return [{ path, value, code: 'out-of-range', allowed: { least, most } }];
-  return value;
+    return fault({ path, value, code: 'wrong-type', allowed: { expected: 'number' } });
+  if (value < least || value > most) return fault({ path, value, code: 'out-of-range', allowed: { least, most } });
+  return { ok: true, value };
 }
 
-function oneOf<T extends string>(path: string, value: unknown, choices: readonly T[]): T | Problem[] {
+function oneOf<T extends string>(path: string, value: unknown, choices: readonly T[]): Outcome<T> {
   const choice = choices.find((each) => each === value);
-  return choice ?? [{ path, value, code: 'not-one-of', allowed: { choices } }];
+  return choice === undefined
+    ? fault({ path, value, code: 'not-one-of', allowed: { choices } })
+    : { ok: true, value: choice };
 }
 
-function pickProblems(sessions: unknown): Problem[] {
-  if (sessions === undefined) return [];
-  if (typeof sessions !== 'object' || sessions === null)
-    return [{ path: 'sessions', value: sessions, code: 'wrong-type', allowed: { expected: 'object' } }];
-  return Object.entries(sessions).flatMap(([id, durations]: [string, unknown]): Problem[] => {
-    const path = `sessions.${id}`;
-    if (!categoryIds.some((each) => each === id))
-      return [{ path, value: id, code: 'unknown-field', allowed: { fields: categoryIds } }];
-    const isList = Array.isArray(durations) && durations.every((each) => typeof each === 'number');
-    return isList ? [] : [{ path, value: durations, code: 'wrong-type', allowed: { expected: 'list' } }];
-  });
+function readPicks(sessions: unknown): Outcome<Picks> {
+  if (sessions === undefined) return { ok: true, value: {} };
+  const path = 'sessions';
+  if (typeof sessions !== 'object' || sessions === null || Array.isArray(sessions))
+    return fault({ path, value: sessions, code: 'wrong-type', allowed: { expected: 'object' } });
+  const picks: Partial<Record<keyof Picks, readonly number[]>> = {};
+  const problems = unknownFields(sessions, categoryIds, 'sessions.');
+  for (const id of categoryIds) {
+    const durations: unknown = Reflect.get(sessions, id);
+    if (durations === undefined) continue;
+    if (isNumberList(durations)) picks[id] = durations;
+    else problems.push({ path: `${path}.${id}`, value: durations, code: 'wrong-type', allowed: { expected: 'list' } });
+  }
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: picks };
+}
+
+function isNumberList(value: unknown): value is readonly number[] {
+  return Array.isArray(value) && value.every((each) => typeof each === 'number');
 }

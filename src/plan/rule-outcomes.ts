@@ -1,6 +1,6 @@
 import type { Column } from '../sheet/column.js';
-import type { Derivation } from '../sheet/derivation.js';
-import type { Method, Rule } from '../training/method/document.js';
+import type { Derivation, RuleStep } from '../sheet/derivation.js';
+import type { ChangeRule, Method, NoticeRule } from '../training/method/document.js';
 import { noticeQuantity } from '../training/method/names.js';
 import type { RuleOutcome } from './document.js';
 
@@ -10,28 +10,23 @@ export function ruleOutcomes(
   column: Column,
   derivations: Readonly<Record<string, Derivation>>,
 ): RuleOutcome[] {
-  return rules.map((rule) => ({ ...effect(rule, column, derivations), ...common(rule) }));
+  return rules.map((rule) => {
+    if (rule.kind === 'notice') return noticeOutcome(rule, column);
+    const step = derivations[rule.on]?.rules.find((each) => each.rule === rule.id && each.role === 'on');
+    return changeOutcome(rule, step);
+  });
 }
 
-function common({ id, kind, enabled, status }: Rule): Pick<RuleOutcome, 'id' | 'kind' | 'enabled' | 'status'> {
-  return { id, kind, enabled: enabled !== false, status };
+function noticeOutcome({ id, kind, enabled = true, status }: NoticeRule, column: Column): RuleOutcome {
+  const acted = enabled && column.value(noticeQuantity(id)) > 0;
+  return { id, kind, enabled, acted, on: null, to: null, before: null, after: null, status };
 }
 
-function effect(
-  rule: Rule,
-  column: Column,
-  derivations: Readonly<Record<string, Derivation>>,
-): Pick<RuleOutcome, 'acted' | 'on' | 'to' | 'before' | 'after'> {
-  if (rule.kind === 'notice') {
-    const acted = rule.enabled !== false && column.value(noticeQuantity(rule.id)) > 0;
-    return { acted, on: null, to: null, before: null, after: null };
-  }
-  const step = derivations[rule.on]?.rules.find((each) => each.rule === rule.id && each.role === 'on');
-  return {
-    acted: step?.acted ?? false,
-    on: rule.on,
-    to: rule.to ?? null,
-    before: step?.before ?? null,
-    after: step?.after ?? null,
-  };
+function changeOutcome(
+  { id, kind, enabled = true, on, to, status }: ChangeRule,
+  { acted, before, after }: Pick<RuleStep, 'acted' | 'before' | 'after'> = unseen,
+): RuleOutcome {
+  return { id, kind, enabled, acted, on, to: to ?? null, before, after, status };
 }
+
+const unseen = { acted: false, before: null, after: null };

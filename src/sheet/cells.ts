@@ -52,10 +52,15 @@ export function cellsOf(model: SheetModel, book: FormulaBook): Cells {
     const when = `${rule.id}.when`;
     formulas.push({ id: when, code: rule.enabled ? lookUp(rule.when) : [0], locals });
     const after = chains.advance(rule.on, { rule: rule.id, role: 'on', when });
-    formulas.push({ id: after, code: [when, ...lookUp(rule.value), 'value', 'if()'], locals });
+    formulas.push({
+      id: after,
+      code: rule.enabled ? [when, ...lookUp(rule.value), 'value', 'if()'] : ['value'],
+      locals,
+    });
     if (rule.to === undefined) continue;
     const given = chains.advance(rule.to, { rule: rule.id, role: 'to', when });
-    formulas.push({ id: given, code: ['other', 'value', after, '-', '+'], locals });
+    const sum = [when, 'other', 'value', after, '-', '+', 'other', 'if()'];
+    formulas.push({ id: given, code: rule.enabled ? sum : ['other'], locals });
   }
   return { formulas, blocks: model.blocks, stages: chains.stages };
 }

@@ -1,5 +1,8 @@
+import { plainNumber } from './numbers.js';
 import type { Program, ProgramCell } from './program.js';
 import { runSteps } from './run-steps.js';
+
+type BlockOfCell = NonNullable<ProgramCell['block']>;
 
 /** One column of a sheet: a set of inputs and everything that follows from them. Scenarios are columns of one program. */
 export class Column {
@@ -12,7 +15,8 @@ export class Column {
     this.program = program;
     this.registers = program.initial.slice();
     this.changed = new Uint8Array(this.registers.length);
-    for (const cell of program.cells) this.run(cell);
+    for (const cell of program.cells) this.run(cell, []);
+    this.changed.fill(0);
   }
 
   /** The number of a cell, NaN where it has none. Throws for a name that the sheet does not have. */
@@ -27,23 +31,31 @@ export class Column {
   }
 
   /**
-   * Sets inputs or constants and computes again what depends on them, stopping where nothing changed.
+   * Sets inputs or constants and computes again what depends on them, stopping where nothing changed. Throws for a name
+   * that cannot be set, and then sets nothing.
    *
    * @returns the ids of the cells whose value changed, in the order of computation.
    */
   set(values: Readonly<Record<string, number>>): string[] {
-    const touched = Object.entries(values).filter(([id, value]) => this.put(id, value));
+    const given = Object.entries(values).map(([id, value]) => [this.settable(id), value] as const);
+    const touched = given.filter(([register, value]) => this.put(register, value)).map(([register]) => register);
     if (touched.length === 0) return [];
-    const changed = this.propagate(this.cellsReached(touched.map(([id]) => this.registerOf(id))));
+    const changed = this.propagate(this.cellsReached(touched));
     this.changed.fill(0);
     return changed;
   }
 
-  private put(id: string, value: number): boolean {
+  private settable(id: string): number {
     const register = this.registerOf(id);
     if (!this.program.reached.has(register)) throw new Error(`${id} is computed and cannot be set`);
-    if (Object.is(this.registers[register], value)) return false;
-    this.registers[register] = value;
+    return register;
+  }
+
+  /** Fills a register; true where its value is another than before. */
+  private put(register: number, value: number): boolean {
+    const plain = plainNumber(value);
+    if (Object.is(this.registers[register], plain)) return false;
+    this.registers[register] = plain;
     this.changed[register] = 1;
     return true;
   }
@@ -59,7 +71,7 @@ export class Column {
     const ids: string[] = [];
     for (const index of indexes) {
       const cell = this.program.cells[index]!;
-      if (this.isStale(cell) && this.run(cell)) ids.push(cell.id);
+      if (this.isStale(cell)) this.run(cell, ids);
     }
     return ids;
   }
@@ -69,31 +81,22 @@ export class Column {
     return false;
   }
 
-  /** Computes a cell; true where its value is another than before. */
-  private run(cell: ProgramCell): boolean {
-    if (cell.block) return this.runBlock(cell, cell.block);
+  /** Computes a cell, and adds the ids under which its value is another than before. */
+  private run(cell: ProgramCell, changedIds: string[]): void {
+    if (cell.block) return this.runBlock(cell, cell.block, changedIds);
     const { registers } = this;
     const before = registers[cell.register]!;
-    runSteps(this.program.steps, registers, cell.start, cell.end);
-    const after = registers[cell.register]!;
-    // An overflow is a failure like any other: nothing that is not a finite number leaves a cell.
-    if (after - after !== 0) registers[cell.register] = NaN;
-    if (before === after || (before !== before && after !== after)) return false;
+    runSteps(this.program.steps, registers, cell);
+    if (Object.is(before, registers[cell.register])) return;
     this.changed[cell.register] = 1;
-    return true;
+    changedIds.push(cell.id);
   }
 
-  private runBlock({ reads }: ProgramCell, { definition, writes }: NonNullable<ProgramCell['block']>): boolean {
+  private runBlock({ reads }: ProgramCell, { definition, writes }: BlockOfCell, changedIds: string[]): void {
     const values = reads.map((register) => this.registers[register]!);
     const results = values.every(Number.isFinite) ? definition.compute(values) : [];
-    let anyChanged = false;
-    writes.forEach((register, index) => {
-      const result = results[index] ?? NaN;
-      if (Object.is(result, this.registers[register])) return;
-      this.registers[register] = result;
-      this.changed[register] = 1;
-      anyChanged = true;
+    definition.writes.forEach((id, index) => {
+      if (this.put(writes[index]!, results[index] ?? NaN)) changedIds.push(id);
     });
-    return anyChanged;
   }
 }

@@ -1,12 +1,12 @@
 import type { Column } from './column.js';
 import type { CellError } from './errors.js';
-import { operationCode } from './formula/operations.js';
+import { isOperation, operandCount, operationCode } from './formula/operations.js';
 import { quantityOf } from './link.js';
 import { stepWidth, type ProgramCell } from './program.js';
 
-const operationName = Object.fromEntries(
-  Object.entries(operationCode).map(([token, code]) => [code, token.replace('()', '')]),
-);
+const tokens = Object.keys(operationCode).filter(isOperation);
+const tokenOf = (code: number): (typeof tokens)[number] =>
+  tokens.find((token) => operationCode[token] === code) ?? 'max()';
 
 /** Why a cell has no number: its own fault, or the quantity it depends on and that one's fault. Null where it has one. */
 export function explainFailure(column: Column, id: string): CellError | null {
@@ -27,9 +27,8 @@ function blockFailure(column: Column, cell: ProgramCell): CellError {
 /** Follows the failed operand of a step back to the step, or the other cell, where the failure began. */
 function traceStep(column: Column, cell: ProgramCell, step: number): CellError {
   const { steps } = column.program;
-  const operation = steps[step]!;
   const failed = operandsUsed(column, step).find((register) => !Number.isFinite(column.registers[register]));
-  if (failed === undefined) return ownFailure(column, step, operation);
+  if (failed === undefined) return ownFailure(column, step);
   for (let earlier = step - stepWidth; earlier >= cell.start; earlier -= stepWidth)
     if (steps[earlier + 1] === failed) return traceStep(column, cell, earlier);
   return dependsOn(column, failed, cell.id);
@@ -37,21 +36,21 @@ function traceStep(column: Column, cell: ProgramCell, step: number): CellError {
 
 function operandsUsed(column: Column, step: number): number[] {
   const { steps } = column.program;
-  const [a, b, c] = [steps[step + 2]!, steps[step + 3]!, steps[step + 4]!];
-  if (steps[step] !== operationCode['if()']) return [a, b];
+  const [operation = 0, , a = 0, b = 0, c = 0] = steps.subarray(step, step + stepWidth);
+  const token = tokenOf(operation);
+  if (token !== 'if()') return [a, b].slice(0, operandCount(token));
   const condition = column.registers[a]!;
   return Number.isNaN(condition) ? [a] : [condition === 0 ? c : b];
 }
 
-function ownFailure(column: Column, step: number, operation: number): CellError {
-  const divides = operation === operationCode['/'] || operation === operationCode['%'];
-  const { steps } = column.program;
-  if (divides && column.registers[steps[step + 3]!] === 0) return { code: 'division-by-zero' };
-  const [a, b] = [column.registers[steps[step + 2]!]!, column.registers[steps[step + 3]!]!];
-  const operationText = operationName[operation] ?? '';
-  const isRoot = operation === operationCode['sqrt()'] && a < 0;
-  const isPower = operation === operationCode['^'] && Number.isNaN(a ** b);
-  return isRoot || isPower ? { code: 'not-a-number', operation: operationText } : { code: 'too-large' };
+/** What a step itself did wrong with operands that are in order. */
+function ownFailure(column: Column, step: number): CellError {
+  const token = tokenOf(column.program.steps[step]!);
+  const [a = 0, b = 0] = operandsUsed(column, step).map((register) => column.registers[register]!);
+  const divides = token === '/' || token === '%';
+  if (divides ? b === 0 : token === '^' && a === 0) return { code: 'division-by-zero' };
+  const hasNoResult = token === 'sqrt()' || (token === '^' && Number.isNaN(a ** b));
+  return hasNoResult ? { code: 'not-a-number', operation: token.replace('()', '') } : { code: 'too-large' };
 }
 
 function dependsOn(column: Column, register: number, reader: string): CellError {

@@ -1,7 +1,8 @@
 import type { Cells, FormulaCell } from './cells.js';
 import type { CellError } from './errors.js';
 import { isOperation, operandCount, operationCode } from './formula/operations.js';
-import type { SheetModel } from './model.js';
+import type { Block, SheetModel } from './model.js';
+import { plainNumber } from './numbers.js';
 import { orderOf } from './order.js';
 import type { Program, ProgramCell } from './program.js';
 
@@ -13,24 +14,31 @@ import type { Program, ProgramCell } from './program.js';
 export function link(model: SheetModel, cells: Cells): Program {
   const builder = new ProgramBuilder(model);
   const sources = new Map<string, FormulaCell>(cells.formulas.map((cell) => [cell.id, cell]));
-  const blocks = new Map(cells.blocks.map((block) => [block.id, block]));
-  const writer = new Map(cells.blocks.flatMap(({ id, writes }) => writes.map((written) => [written, id] as const)));
+  const writers = new Map(cells.blocks.flatMap((block) => block.writes.map((written) => [written, block] as const)));
 
   const reads = new Map<string, readonly string[]>();
   for (const cell of cells.formulas) reads.set(cell.id, namesOf(cell));
-  for (const block of cells.blocks) reads.set(block.id, block.reads);
-  const viaBlocks = new Map([...reads].map(([id, names]) => [id, names.map((name) => writer.get(name) ?? name)]));
-  const { sorted, circles } = orderOf(viaBlocks);
+  for (const [written, block] of writers) reads.set(written, block.reads);
+  const { sorted, circles } = orderOf(reads);
 
-  for (const id of [...sources.keys(), ...writer.keys()]) builder.allocate(id);
-  for (const [id, path] of circles) builder.fail(id, { code: 'circle', path: path.map(quantityOf) });
+  for (const id of reads.keys()) builder.allocate(id);
+  for (const [id, circle] of circles) builder.fail(id, { code: 'circle', path: quantitiesOn(circle) });
+  const blocksAdded = new Set<Block>();
   for (const id of sorted) {
     const formula = sources.get(id);
-    const block = blocks.get(id);
+    const block = writers.get(id);
     if (formula) builder.addFormula(formula);
-    if (block) builder.addBlock(block);
+    if (block && !blocksAdded.has(block)) builder.addBlock(block);
+    if (block) blocksAdded.add(block);
   }
   return builder.finish();
+}
+
+/** A circle as a person would tell it: by its quantities, without the conditions of rules and the stages between them. */
+function quantitiesOn(circle: readonly string[]): string[] {
+  const quantities = circle.filter((id) => !id.endsWith('.when')).map(quantityOf);
+  const [first = '', ...others] = quantities.filter((id, index) => id !== quantities[index - 1]);
+  return others.at(-1) === first ? [first, ...others] : [first, ...others, first];
 }
 
 /** The quantity whose chain a cell belongs to: `slow_minutes.1` is a stage of `slow_minutes`. */
@@ -40,7 +48,12 @@ export function quantityOf(cellId: string): string {
 
 function namesOf({ code, locals }: FormulaCell): string[] {
   const names = code.filter((token): token is string => typeof token === 'string' && !isOperation(token));
-  return [...new Set(names.map((name) => locals[name] ?? name))];
+  return [...new Set(names.map((name) => cellMeant(name, locals)))];
+}
+
+/** The cell that a name in a formula means; names such as `constructor` are names like any other. */
+function cellMeant(name: string, locals: FormulaCell['locals']): string {
+  return (Object.hasOwn(locals, name) ? locals[name] : undefined) ?? name;
 }
 
 class ProgramBuilder {
@@ -61,7 +74,7 @@ class ProgramBuilder {
   }
 
   allocate(id: string, value = Number.NaN): void {
-    this.registers.set(id, this.values.push(value) - 1);
+    this.registers.set(id, this.values.push(plainNumber(value)) - 1);
   }
 
   fail(id: string, error: CellError): void {
@@ -71,7 +84,7 @@ class ProgramBuilder {
   addFormula(cell: FormulaCell): void {
     const names = namesOf(cell);
     const missing = names.find((name) => !this.registers.has(name) && !Object.hasOwn(this.names, name));
-    if (missing !== undefined) return this.fail(cell.id, { code: 'unknown-name', name: missing });
+    if (missing !== undefined) return this.fail(cell.id, { code: 'unknown-name', name: quantityOf(missing) });
     const register = this.register(cell.id);
     const start = this.steps.length;
     this.lay(cell, register);
@@ -79,14 +92,21 @@ class ProgramBuilder {
     this.cells.push({ id: cell.id, register, start, end: this.steps.length, reads, block: null });
   }
 
-  addBlock(definition: NonNullable<ProgramCell['block']>['definition']): void {
+  addBlock(definition: Block): void {
     const missing = definition.reads.find((name) => !this.registers.has(name));
     if (missing !== undefined)
       return definition.writes.forEach((id) => this.fail(id, { code: 'unknown-name', name: missing }));
     const writes = definition.writes.map((name) => this.register(name));
     const reads = definition.reads.map((name) => this.register(name));
     const end = this.steps.length;
-    this.cells.push({ id: definition.id, register: writes[0] ?? 0, start: end, end, reads, block: { definition, writes } });
+    this.cells.push({
+      id: definition.id,
+      register: writes[0] ?? 0,
+      start: end,
+      end,
+      reads,
+      block: { definition, writes },
+    });
   }
 
   finish(): Program {
@@ -119,7 +139,7 @@ class ProgramBuilder {
 
   private operand(cell: FormulaCell, token: number | string): number {
     if (typeof token === 'number') return this.constant(token);
-    const name = cell.locals[token] ?? token;
+    const name = cellMeant(token, cell.locals);
     return this.registers.get(name) ?? this.constant(this.names[name] ?? Number.NaN);
   }
 

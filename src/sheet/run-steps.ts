@@ -4,11 +4,16 @@ import { stepWidth } from './program.js';
 /**
  * Runs steps `start` to `end` (indexes into `steps`) on one column of registers.
  *
- * NaN marks a failed value: every operation hands it on, a comparison too, so that no failure turns into a quiet
- * "false"; only a branch that `if()` does not take, and the right side that `and` and `or` do not need, may fail unseen.
+ * NaN marks a failed value, an overflow among them: every operation hands it on, a comparison too, so that no failure
+ * turns into a quiet "false"; only a branch that `if()` does not take, and the right side that `and` and `or` do not
+ * need, may fail unseen. Zero has no sign: a person would not know what to make of -0.
  * The cases are the numbers of `operationCode`, written out because a switch over literals is a jump table.
  */
-export function runSteps(steps: Int32Array, registers: Float64Array, start: number, end: number): void {
+export function runSteps(
+  steps: Int32Array,
+  registers: Float64Array,
+  { start, end }: { readonly start: number; readonly end: number },
+): void {
   for (let step = start; step < end; step += stepWidth) {
     const a = registers[steps[step + 2]!]!;
     const b = registers[steps[step + 3]!]!;
@@ -30,7 +35,7 @@ export function runSteps(steps: Int32Array, registers: Float64Array, start: numb
         result = b === 0 ? NaN : a - b * Math.floor(a / b);
         break;
       case 5: // ^
-        result = a ** b;
+        result = a === a ? a ** b : NaN; // NaN ** 0 would be 1
         break;
       case 6: // <
         result = a < b ? +!isNear(a, b) : a === a && b === b ? 0 : NaN;
@@ -86,6 +91,6 @@ export function runSteps(steps: Int32Array, registers: Float64Array, start: numb
       default: // sqrt
         result = Math.sqrt(a);
     }
-    registers[steps[step + 1]!] = result;
+    registers[steps[step + 1]!] = result - result === 0 ? result + 0 : NaN;
   }
 }

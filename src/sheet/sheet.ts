@@ -27,6 +27,14 @@ export function createColumn(sheet: Sheet, inputs: Readonly<Record<string, numbe
 
 /** Every formula text that a model needs compiled. */
 export function formulaTexts(model: Pick<SheetModel, 'formulas' | 'rules'>): string[] {
-  const texts = [...model.formulas.map(({ formula }) => formula), ...model.rules.flatMap(({ when, value }) => [when, value])];
+  const texts = [
+    ...model.formulas.map(({ formula }) => formula),
+    ...model.rules.flatMap(({ when, value }) => [when, value]),
+  ];
   return [...new Set(texts)];
+}
+
+/** The names of everything that a model gives a value to. */
+export function quantityIds({ inputs, constants, formulas, blocks }: SheetModel): string[] {
+  return [...[...inputs, ...constants, ...formulas].map(({ id }) => id), ...blocks.flatMap(({ writes }) => writes)];
 }

@@ -143,7 +143,7 @@ export const first: Messages = {
   'summary.notices': { one: '{count} thing worth knowing.', other: '{count} things worth knowing.' },
   'table.caption': 'The week by kind of training',
   'table.kind': 'Kind',
-  'table.share': 'Share',
+  'table.share': 'Split',
   'table.exact': 'Exact',
   'table.planned': 'Planned',
   'table.sessions': 'Sessions',

@@ -79,6 +79,7 @@ export const rest: Messages = {
   'problem.not-a-step': '{field} is {value}; allowed: steps of {step}.',
   'problem.duplicate': '{field} is {value}, which is taken already; each name stands once.',
   'problem.wrong-order': '{field} is {value}; {before} may not be more than {after}.',
+  'problem.wrong-count': '{field} has {count}; it has to have {expected}.',
   'problem.wrong-sum': '{field} comes to {sum}; it has to come to {expected}.',
   'problem.wrong-pattern': '{field} is {value}; allowed: text of the form {pattern}.',
   'problem.too-long': '{field} is too long; allowed: {most} at most.',

@@ -52,6 +52,7 @@ describe('imports', () => {
 
   test('there is no circle, types included', () => {
     const done = new Set<string>();
-    expect(sourceFiles.map((file) => findCircle(file, [], done)).find(Boolean)).toBeUndefined();
+    const circles = sourceFiles.flatMap((file) => findCircle(file, [], done)?.join(' > ') ?? []);
+    expect(circles.slice(0, 1)).toEqual([]);
   });
 });

@@ -4,23 +4,26 @@ import type { CategoryId } from '../../src/training/method/ids.js';
 import { optionsByEvenLists } from './even-session-reference.js';
 import { sessionLimits } from './session-limits.js';
 import type { Lists } from './session-reference.js';
-import type { WeekAnswer } from './week-reference.js';
+import type { ReferenceMethod, WeekAnswer } from './week-reference.js';
 
 /** Every way in which a plan is not the reference's answer, one line each; none where they agree. */
-export function differences(plan: Plan, answer: WeekAnswer): readonly string[] {
+export function differences(plan: Plan, answer: WeekAnswer, limits = sessionLimits): readonly string[] {
   return [
     ...differ('split', plan.split.id, answer.split),
     ...differ('total', plan.total.rounded, answer.totalRounded),
-    ...categoryIds.flatMap((category) => differencesIn(category, plan, answer)),
+    ...categoryIds.flatMap((category) => differencesIn(category, plan, { ...answer, limits })),
     ...differ('rules', actedOf(plan), answer.moves.map(({ rule }) => rule).join(' ')),
     ...differ('says', noticeRulesOf(plan), answer.notices.join(' ')),
     ...differ('notices', spokenOf(plan), answer.notices.join(' ')),
-    ...differ('every second week', everySecondWeekOf(plan), expectedEverySecondWeek(answer)),
+    ...differ('every second week', everySecondWeekOf(plan), expectedEverySecondWeek({ ...answer, limits })),
     ...movesIn(plan, answer),
   ];
 }
 
-function differencesIn(category: CategoryId, plan: Plan, answer: WeekAnswer): readonly string[] {
+/** An answer with the session limits of the method that it is for. */
+type LimitedAnswer = WeekAnswer & Pick<ReferenceMethod, 'limits'>;
+
+function differencesIn(category: CategoryId, plan: Plan, answer: LimitedAnswer): readonly string[] {
   return [
     ...differAbout(`minutes of ${category}`, plan.minutes[category], answer.parts[category] / answer.partsPerMinute),
     ...differ(`rounded ${category}`, plan.rounded[category], answer.rounded[category]),
@@ -31,14 +34,15 @@ function differencesIn(category: CategoryId, plan: Plan, answer: WeekAnswer): re
 /** Options are worked out once for each amount: whole enumerations ask for the same ones over and over. */
 const knownOptions = new Map<string, string>();
 
-function expectedOptions(category: CategoryId, answer: WeekAnswer): string {
+function expectedOptions(category: CategoryId, answer: LimitedAnswer): string {
+  const { partsPerMinute } = answer;
   const parts = answer.parts[category];
   const rounded = answer.rounded[category];
-  const key = `${category} ${String(parts / answer.partsPerMinute)} ${String(rounded)}`;
+  const { shortest, typical, longest } = answer.limits[category];
+  const key = [parts / partsPerMinute, rounded, shortest, typical, longest].join(' ');
   const known = knownOptions.get(key);
   if (known !== undefined) return known;
-  const { partsPerMinute } = answer;
-  const options = written(optionsByEvenLists({ parts, partsPerMinute, rounded, ...sessionLimits[category] }));
+  const options = written(optionsByEvenLists({ parts, partsPerMinute, rounded, shortest, typical, longest }));
   knownOptions.set(key, options);
   return options;
 }
@@ -104,12 +108,12 @@ function everySecondWeekOf({ notices }: Plan): string {
 }
 
 /** A session every second week has the minutes of two weeks, to the nearest 5, and at least those of the shortest. */
-function expectedEverySecondWeek({ moves, everySecondWeek, partsPerMinute }: WeekAnswer): string {
+function expectedEverySecondWeek({ moves, everySecondWeek, partsPerMinute, limits }: LimitedAnswer): string {
   const offers = moves.filter(({ on }) => everySecondWeek.includes(on));
   return offers
     .map(({ on, before }) => {
       const twoWeeks = 5 * Math.floor((4 * before + 5 * partsPerMinute) / (10 * partsPerMinute));
-      return `${on} ${String(Math.max(twoWeeks, sessionLimits[on].shortest))}`;
+      return `${on} ${String(Math.max(twoWeeks, limits[on].shortest))}`;
     })
     .join(' ');
 }

@@ -14,7 +14,7 @@ export const invariants: readonly (readonly [string, (plan: Plan) => boolean])[]
   ['rounded minutes are whole fives', ({ rounded }) => listOf(rounded).every((part) => part >= 0 && part % 5 === 0)],
   ['no share is negative', ({ split }) => listOf(split.shares).every((share) => share >= 0)],
   ['shares add up to 1', ({ split }) => isAbout(sumOf(listOf(split.shares)), 1)],
-  ['strength keeps to its cap above six hours', ({ inputs, minutes }) => minutes.strength <= capFor(inputs)],
+  ['strength keeps to its cap above six hours', ({ inputs, minutes }) => !isLess(capFor(inputs), minutes.strength)],
   ['no category is too small for a session, but slow running', hasRoomForSessions],
   ['slow running too small for a session has a notice', hasSlowNotice],
   ['sessions are whole fives within the limits, shortest first', hasSoundSessions],
@@ -53,17 +53,21 @@ const isSame = (one: Lists, other: Lists): boolean => one.join(';') === other.jo
 /** Equal to 1 in 10⁹. */
 const isAbout = (found: number, expected: number): boolean => Math.abs(found - expected) <= 1e-9 * expected;
 
-const capFor = ({ hours, strengthCap }: Plan['inputs']): number => (hours > 6 ? strengthCap : Infinity);
+/** Less by more than 1 in 10⁹: what is nearer counts as equal, as it does in formulas. */
+const isLess = (one: number, other: number): boolean => one < other && !isAbout(one, other);
+
+const capFor = ({ hours, strengthCap }: Plan['inputs']): number => (isLess(6, hours) ? strengthCap : Infinity);
 
 function hasRoomForSessions({ minutes }: Plan): boolean {
   return categoryIds
     .filter((category) => category !== 'slow')
-    .every((category) => minutes[category] === 0 || minutes[category] >= sessionLimits[category].shortest);
+    .every((category) => minutes[category] === 0 || !isLess(minutes[category], sessionLimits[category].shortest));
 }
 
 function hasSlowNotice({ minutes, notices }: Plan): boolean {
-  const isTooSmall = minutes.slow > 0 && minutes.slow < sessionLimits.slow.shortest;
-  return notices.some(({ rule }) => rule === 'slow-too-small') === isTooSmall;
+  const { shortest } = sessionLimits.slow;
+  const isTooSmall = minutes.slow > 0 && minutes.slow < shortest;
+  return notices.some(({ rule }) => rule === 'slow-too-small') === isTooSmall || isAbout(minutes.slow, shortest);
 }
 
 function hasSoundSessions({ options }: Plan): boolean {

@@ -2,7 +2,7 @@
 export const runsFactor = readNumber('RUNS_FACTOR', 1);
 
 /** Milliseconds that a random test may take. */
-export const patience = 20_000 * Math.max(1, runsFactor);
+export const patience = 60_000 * Math.max(1, runsFactor);
 
 /**
  * How often a random test tries: `usual` times RUNS_FACTOR, but not more than `most`; from the seed SEED if one is set.

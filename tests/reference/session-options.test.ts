@@ -1,66 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import defaultMethod from '../../shared/methods/default.json' with { type: 'json' };
-import { createPlanner } from '../../src/plan.js';
-import type { Planner } from '../../src/plan.js';
 import { categoryIds } from '../../src/training/method/ids.js';
-import { athletesOnSteps } from './athletes.js';
+import { coachLimits } from './coach-method.js';
 import { optionsByEvenLists } from './even-session-reference.js';
 import { planOf } from './plan-door.js';
 import { patience, runs } from './runs.js';
 import { sessionLimits } from './session-limits.js';
-import type { SessionLimits } from './session-limits.js';
 import { everyMultiset, optionsByBruteForce } from './session-reference.js';
 import type { CuttingQuestion } from './session-reference.js';
 
-const fives = (least: number, most: number) => fc.integer({ min: least / 5, max: most / 5 }).map((units) => 5 * units);
-
-/** Session limits as a coach might set them, small enough for brute force. */
-const someLimits: fc.Arbitrary<SessionLimits> = fives(10, 30).chain((shortest) =>
-  fives(shortest, 90).chain((typical) => fives(typical, 120).map((longest) => ({ shortest, typical, longest }))),
-);
-
-/** Weeks of at most four hours. */
-const shortWeeks = athletesOnSteps.filter(({ hours }) => hours <= 4);
-
-const fiveLimits = fc.tuple(someLimits, someLimits, someLimits, someLimits, someLimits);
-
-async function plannerWith(limits: readonly SessionLimits[]): Promise<Planner> {
-  const categories = defaultMethod.categories.map((category, index) => ({ ...category, session: limits[index] }));
-  const outcome = await createPlanner({ ...defaultMethod, categories });
-  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
-  return outcome.value;
-}
-
 describe('session options', () => {
-  it(
-    'are those of brute force, whatever the limits of a session',
-    async () => {
-      let compared = 0;
-      await fc.assert(
-        fc.asyncProperty(fiveLimits, shortWeeks, async (limits, request) => {
-          const planner = await plannerWith(limits);
-          const outcome = planner.plan(request);
-          if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
-          const { minutes, rounded, options } = outcome.value;
-          categoryIds.forEach((category, index) => {
-            const { shortest, typical, longest } = limits[index] ?? sessionLimits[category];
-            const question = { ...amountOf(minutes[category]), rounded: rounded[category], shortest, typical, longest };
-            expect({ category, question, options: options[category] }).toEqual({
-              category,
-              question,
-              options: optionsByBruteForce(question),
-            });
-            compared += 1;
-          });
-        }),
-        runs(400, 4000),
-      );
-      expect(compared).toBeGreaterThanOrEqual(5 * runs(400, 4000).numRuns);
-    },
-    patience,
-  );
-
   it.each([
     {
       rounded: 75,
@@ -109,16 +58,9 @@ describe('a picked session option', () => {
   });
 });
 
-/** Quarter hours and whole percentages make whole hundredths of a minute. */
-function amountOf(minutes: number): Pick<CuttingQuestion, 'parts' | 'partsPerMinute'> {
-  const parts = Math.round(minutes * 100);
-  expect(parts / 100).toBeCloseTo(minutes, 9);
-  return { parts, partsPerMinute: 100 };
-}
-
 describe('the two references for session options', () => {
   const questions: fc.Arbitrary<CuttingQuestion> = fc
-    .record({ limits: someLimits, parts: fc.integer({ min: 1, max: 14_000 }), miss: fc.integer({ min: -1, max: 1 }) })
+    .record({ limits: coachLimits, parts: fc.integer({ min: 1, max: 14_000 }), miss: fc.integer({ min: -1, max: 1 }) })
     .map(({ limits, parts, miss }) => {
       const rounded = Math.max(5, 5 * (Math.round(parts / 500) + miss));
       return { ...limits, parts, partsPerMinute: 100, rounded };

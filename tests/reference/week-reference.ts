@@ -1,5 +1,7 @@
 import type { ByCategory, CategoryId, EventId, LevelId, PhaseId } from '../../src/training/method/ids.js';
 import { apportionByQuotients } from './apportionment-reference.js';
+import { sessionLimits } from './session-limits.js';
+import type { SessionLimits } from './session-limits.js';
 
 /**
  * The division of a week, worked out a second time: whole-number arithmetic, no formulas, no method document.
@@ -45,18 +47,23 @@ export interface Move {
   readonly after: number;
 }
 
-/** Percentages in the order slow, tempo, intervals, cross, strength. Status: as the default method states for each. */
-const percentages: Readonly<Record<SplitName, readonly [number, number, number, number, number]>> = {
-  in_season: [30, 15, 10, 15, 30],
-  off_season: [25, 15, 0, 20, 40],
-  taper: [45, 15, 15, 10, 15],
-  recovery: [40, 0, 0, 35, 25],
-};
+/** What of a method the reference can take from outside; its rules are always those of the default method. */
+export interface ReferenceMethod {
+  /** Percentages in the order slow, tempo, intervals, cross, strength, adding to 100. */
+  readonly percentages: Readonly<Record<SplitName, readonly [number, number, number, number, number]>>;
+  readonly limits: ByCategory<SessionLimits>;
+}
 
-/** Shortest useful sessions, minutes (assumption). */
-const shortestRun = 20;
-const shortestCross = 20;
-const shortestStrength = 15;
+/** Status: in season and off season common practice, the others assumption. */
+export const defaultMethod: ReferenceMethod = {
+  percentages: {
+    in_season: [30, 15, 10, 15, 30],
+    off_season: [25, 15, 0, 20, 40],
+    taper: [45, 15, 15, 10, 15],
+    recovery: [40, 0, 0, 35, 25],
+  },
+  limits: sessionLimits,
+};
 
 interface Working {
   readonly parts: Record<CategoryId, number>;
@@ -65,22 +72,19 @@ interface Working {
 }
 
 /** The week of one athlete. */
-export function referenceWeek(question: WeekQuestion): WeekAnswer {
+export function referenceWeek(question: WeekQuestion, method = defaultMethod): WeekAnswer {
   const split = splitOf(question);
   const partsPerMinute = 100 * question.grainsPerMinute;
-  const working: Working = { parts: divide(question.grains, split), moves: [], everySecondWeek: [] };
+  const parts = divide(question.grains, method.percentages[split]);
+  const shortest = (category: CategoryId) => method.limits[category].shortest * partsPerMinute;
+  const working: Working = { parts, moves: [], everySecondWeek: [] };
   capStrength(question, working);
-  foldAway(working, 'intervals', ['tempo', shortestRun * partsPerMinute]);
-  foldAway(working, 'tempo', ['slow', shortestRun * partsPerMinute]);
-  foldAway(working, 'cross', ['slow', shortestCross * partsPerMinute]);
-  raiseStrength(working, shortestStrength * partsPerMinute);
-  return {
-    split,
-    partsPerMinute,
-    ...working,
-    ...roundToFives(working.parts, question),
-    notices: noticesOf(question, working.parts.slow, shortestRun * partsPerMinute),
-  };
+  foldAway(working, 'intervals', ['tempo', shortest('intervals')]);
+  foldAway(working, 'tempo', ['slow', shortest('tempo')]);
+  foldAway(working, 'cross', ['slow', shortest('cross')]);
+  raiseStrength(working, shortest('strength'));
+  const notices = noticesOf(question, parts.slow, shortest('slow'));
+  return { split, partsPerMinute, ...working, ...roundToFives(parts, question), notices };
 }
 
 function splitOf({ phase, level }: WeekQuestion): SplitName {
@@ -88,8 +92,10 @@ function splitOf({ phase, level }: WeekQuestion): SplitName {
   return phase === 'taper' || phase === 'recovery' ? phase : 'in_season';
 }
 
-function divide(grains: number, split: SplitName): Record<CategoryId, number> {
-  const [slow, tempo, intervals, cross, strength] = percentages[split];
+function divide(
+  grains: number,
+  [slow, tempo, intervals, cross, strength]: ReferenceMethod['percentages'][SplitName],
+): Record<CategoryId, number> {
   return {
     slow: grains * slow,
     tempo: grains * tempo,
@@ -117,7 +123,7 @@ function foldAway(working: Working, on: Foldable, [to, shortest]: readonly ['tem
 
 function raiseStrength(working: Working, shortest: number): void {
   const { strength, slow } = working.parts;
-  if (strength === 0 || strength >= shortest) return;
+  if (strength === 0 || strength >= shortest || slow === 0) return;
   move(working, 'strength-too-small', { on: 'strength', to: 'slow', after: Math.min(shortest, strength + slow) });
 }
 

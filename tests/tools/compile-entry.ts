@@ -5,6 +5,7 @@ import type { Method } from '../../src/training/method/document.js';
 import { expandMethod } from '../../src/training/method/expand.js';
 
 export { readMethod } from '../../src/training/method/read-method.js';
+export { jsonSchema } from './json-schemas.js';
 
 /** Every formula of a method's sheet, compiled. Throws for the first that is none. */
 export function compileFormulas(method: Method): FormulaBook {

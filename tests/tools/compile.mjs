@@ -1,6 +1,7 @@
 // npm run compile: what is worked out once, when the package is made, and not in every browser:
 // - the built-in method, checked and with its formulas compiled;
-// - the English texts in two parts, those of the first screen and those that are fetched when somebody asks why.
+// - the English texts in two parts, those of the first screen and those that are fetched when somebody asks why;
+// - the JSON Schemas of the documents people exchange.
 // With --check it writes nothing and fails where a file on disk is another than the one it would write.
 import { readFile, writeFile } from 'node:fs/promises';
 import { format } from 'prettier';
@@ -9,12 +10,13 @@ import { loadTs } from './load-ts.mjs';
 const root = new URL('../../', import.meta.url);
 const read = async (path) => readFile(new URL(path, root), 'utf8');
 
+const { readMethod, compileFormulas, jsonSchema } = await loadTs('tests/tools/compile-entry.ts');
+
 /** Texts of derivations and of problems, by the first part of their key. */
 const later = new Set(['derivation', 'formula', 'formula-error', 'cell-error', 'problem', 'reason']);
 
 async function builtInMethod() {
   const source = 'shared/methods/default.json';
-  const { readMethod, compileFormulas } = await loadTs('tests/tools/compile-entry.ts');
   const result = readMethod(JSON.parse(await read(source)));
   if (!result.ok) throw new Error(`${source}: ${JSON.stringify(result.problems, null, 2)}`);
   const { $schema: _, ...method } = result.value;
@@ -43,10 +45,12 @@ const targets = {
   'src/training/method/built-in.ts': builtInMethod,
   'src/words/english-first.ts': () => englishTexts('first'),
   'src/words/english-rest.ts': () => englishTexts('rest'),
+  'shared/schema/method.schema.json': () => JSON.stringify(jsonSchema('method', root)),
+  'shared/schema/plan.schema.json': () => JSON.stringify(jsonSchema('plan', root)),
 };
 
 for (const [path, make] of Object.entries(targets)) {
-  const text = await format(await make(), { parser: 'typescript', printWidth: 120, singleQuote: true });
+  const text = await format(await make(), { filepath: path, printWidth: 120, singleQuote: true });
   const current = await read(path).catch(() => '');
   if (!process.argv.includes('--check')) await writeFile(new URL(path, root), text);
   else if (current !== text) throw new Error(`${path} is stale: run \`npm run compile\``);

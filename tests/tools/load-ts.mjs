@@ -1,3 +1,4 @@
+import { rmSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
@@ -17,5 +18,7 @@ export async function loadTs(path) {
     format: 'esm',
     packages: 'external',
   });
-  return import(pathToFileURL(outfile).href);
+  const module = await import(pathToFileURL(outfile).href);
+  rmSync(outfile);
+  return module;
 }

@@ -1,7 +1,6 @@
 import type { ReactiveControllerHost } from 'lit';
+import type { Details } from '../view.js';
 import type { LanguageController } from './language-controller.js';
-
-export type Details = typeof import('../details.js');
 
 /** Fetches, when first needed, what shows derivations and problems, with the words for them. */
 export class DetailsController {

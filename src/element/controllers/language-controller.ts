@@ -9,6 +9,10 @@ export class LanguageController implements ReactiveController {
   ready: Promise<void> = Promise.resolve();
   private readonly host: ReactiveControllerHost & Element;
   private wanted: string | null = null;
+  private isComplete = false;
+  private readonly around = new MutationObserver(() => {
+    this.refresh();
+  });
 
   constructor(host: ReactiveControllerHost & Element) {
     this.host = host;
@@ -16,7 +20,12 @@ export class LanguageController implements ReactiveController {
   }
 
   hostConnected(): void {
+    this.around.observe(document, { attributeFilter: ['lang'], subtree: true });
     this.refresh();
+  }
+
+  hostDisconnected(): void {
+    this.around.disconnect();
   }
 
   /** Looks at `lang` again. */
@@ -24,12 +33,13 @@ export class LanguageController implements ReactiveController {
     const tag = languageAround(this.host);
     if (tag === this.wanted) return;
     this.wanted = tag;
-    if (matchLanguage(tag) === 'en') this.use(firstWords);
-    else this.complete();
+    if (matchLanguage(tag) === 'en' && !this.isComplete) this.use(firstWords);
+    else this.ready = this.load(tag);
   }
 
-  /** Fetches all words of the language, those of derivations and problems too. */
+  /** Fetches all words of the language, those of derivations and problems too, and from now on of every other. */
   complete(): void {
+    this.isComplete = true;
     this.ready = this.load(this.wanted ?? '');
   }
 

@@ -5,7 +5,7 @@ import type { Outcome, Problem } from '../../problem.js';
 /** Where the page may put a coach's method: a property, else a script child, else an address of its own. */
 export interface MethodSources {
   readonly method: unknown;
-  readonly methodSrc: string | null;
+  readonly methodSrc: string | null | undefined;
 }
 
 /** Keeps the planner of the method in use; a faulty method is reported, and the last good one stays. */
@@ -27,7 +27,7 @@ export class MethodController {
     const turn = (this.latest += 1);
     if (method !== null && method !== undefined) this.ready = this.load(turn, createPlanner(method));
     else if (script) this.ready = this.load(turn, parsed('script', script.textContent));
-    else if (methodSrc !== null) this.ready = this.load(turn, fetched(methodSrc));
+    else if (methodSrc) this.ready = this.load(turn, fetched(methodSrc));
     else this.settle({ ok: true, value: builtInPlanner() });
   }
 
@@ -51,15 +51,20 @@ async function parsed(path: string, text: string | null): Promise<Outcome<Planne
     return await createPlanner(JSON.parse(text ?? ''));
   } catch (error) {
     if (!(error instanceof SyntaxError)) throw error;
-    return fault({ path, value: (text ?? '').trim().slice(0, 40), code: 'not-json', allowed: { message: error.message } });
+    return fault({
+      path,
+      value: (text ?? '').trim().slice(0, 40),
+      code: 'not-json',
+      allowed: { message: error.message },
+    });
   }
 }
 
 /** Only addresses of the page's own origin are read: a page cannot be made to tell another site that it was opened. */
 async function fetched(source: string): Promise<Outcome<Planner>> {
   const path = 'method-src';
-  const url = new URL(source, document.baseURI);
-  if (url.origin !== location.origin)
+  const url = URL.canParse(source, document.baseURI) ? new URL(source, document.baseURI) : null;
+  if (url?.origin !== location.origin)
     return fault({ path, value: source, code: 'other-origin', allowed: { origin: location.origin } });
   const response = await fetch(url, { redirect: 'error' }).catch(() => null);
   if (!response?.ok)

@@ -1,6 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { PlanInputs } from '../../plan.js';
 import { cssVariables } from '../parts/css-variables.js';
 import type { View } from '../view.js';
 
@@ -13,11 +12,14 @@ export interface ChoiceFieldOptions<T extends string> {
   readonly slider: 'with slider' | 'list only';
 }
 
-export function choiceField<T extends string>(view: View, { field, choices, slider }: ChoiceFieldOptions<T>): TemplateResult {
+export function choiceField<T extends string>(
+  view: View,
+  { field, choices, slider }: ChoiceFieldOptions<T>,
+): TemplateResult {
   const { words, plan, act } = view;
   const value: string = plan.inputs[field];
   const change = (choice: T | undefined): void => {
-    if (choice !== undefined) act.change({ [field]: choice } as Partial<PlanInputs>);
+    if (choice !== undefined) act.change({ [field]: choice });
   };
   const name = (choice: string): string => words.capital(words.say(`${field}.${choice}`));
   return html`<div class="field" part="field">

@@ -67,6 +67,7 @@ function typedEntry({ words, plan, drafts, act }: View, { field, range }: Number
   />`;
 }
 
+/** At the end of the range the button stays where it is, and keeps the focus of whoever came there by it. */
 function stepButton({ words, plan, act }: View, options: NumberFieldOptions, direction: -1 | 1): TemplateResult {
   const { field, label, range } = options;
   const next = nextStep(plan.inputs[field], range, direction);
@@ -74,7 +75,7 @@ function stepButton({ words, plan, act }: View, options: NumberFieldOptions, dir
     type="button"
     class="step"
     aria-label=${words.say(direction < 0 ? 'input.less' : 'input.more', { label })}
-    ?disabled=${next === null}
+    aria-disabled=${next === null ? 'true' : 'false'}
     @click=${() => {
       if (next !== null) act.change({ [field]: next });
     }}
@@ -95,6 +96,6 @@ function nextStep(value: number, { least, most, step }: NumberInput, direction: 
 function fieldNote({ words, drafts, details }: View, field: NumberField, hint: string): TemplateResult {
   const draft = drafts[field];
   return html`<p id="${field}-hint" class=${draft ? 'hint wrong' : 'hint'}>
-    ${draft ? details?.problemSentence(words, draft.problem) : hint}
+    ${draft ? details?.sayProblem(words, draft.problem) : hint}
   </p>`;
 }

@@ -12,8 +12,8 @@ export function whyButton({ words, method, asked, act }: View, quantity: string,
     aria-expanded=${isOpen ? 'true' : 'false'}
     aria-controls="why"
     title=${words.say('planner.why-of', { name: quantityName(words, method, quantity) })}
-    @click=${() => {
-      act.ask(isOpen ? null : quantity);
+    @click=${({ currentTarget }: Event) => {
+      if (currentTarget instanceof HTMLElement) act.ask(isOpen ? null : quantity, currentTarget);
     }}
   >
     ${text}

@@ -40,7 +40,11 @@ export function ringParts<T>(weights: readonly (readonly [of: T, weight: number]
 function placed<T>(of: T, { start, share }: { start: number; share: number }, size: RingSize): RingPart<T> {
   const angle = (start + share / 2) * 2 * Math.PI;
   const [x, y] = [Math.sin(angle), -Math.cos(angle)];
-  const label = { x: x * size.labelRadius, y: y * size.labelRadius, side: x < 0 ? ('left' as const) : ('right' as const) };
+  const label = {
+    x: x * size.labelRadius,
+    y: y * size.labelRadius,
+    side: x < 0 ? ('left' as const) : ('right' as const),
+  };
   return { of, start, share, label, edge: { x: x * size.radius, y: y * size.radius } };
 }
 
@@ -48,7 +52,13 @@ function placed<T>(of: T, { start, share }: { start: number; share: number }, si
 function spread<T>(parts: readonly RingPart<T>[], side: 'left' | 'right', size: RingSize): RingPart<T>[] {
   const { labelGap, labelReach } = size;
   const ours = parts.filter(({ label }) => label.side === side).sort((a, b) => a.label.y - b.label.y);
-  const down = ours.reduce<number[]>((ys, { label }) => [...ys, Math.max(label.y, (ys.at(-1) ?? -Infinity) + labelGap, -labelReach)], []);
-  const up = down.reduceRight<number[]>((ys, y) => [Math.min(y, (ys[0] ?? Infinity) - labelGap, labelReach), ...ys], []);
+  const down = ours.reduce<number[]>(
+    (ys, { label }) => [...ys, Math.max(label.y, (ys.at(-1) ?? -Infinity) + labelGap, -labelReach)],
+    [],
+  );
+  const up = down.reduceRight<number[]>(
+    (ys, y) => [Math.min(y, (ys[0] ?? Infinity) - labelGap, labelReach), ...ys],
+    [],
+  );
   return ours.map((part, index) => ({ ...part, label: { ...part.label, y: up[index] ?? part.label.y } }));
 }

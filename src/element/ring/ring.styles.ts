@@ -20,7 +20,7 @@ export const ringStyles = css`
   .arc {
     fill: none;
     stroke: var(--category);
-    stroke-width: 26;
+    stroke-width: 24;
   }
 
   .leader {
@@ -49,6 +49,8 @@ export const ringStyles = css`
   }
 
   .ring-middle span {
+    max-inline-size: 7em;
+    overflow-wrap: anywhere;
     font-size: var(--small);
     color: var(--muted);
   }
@@ -56,7 +58,8 @@ export const ringStyles = css`
   .ring-label {
     top: var(--y);
     translate: 0 var(--rise);
-    font-size: var(--small);
+    /* Never larger than the room beside a small ring: there the names are words of ten letters. */
+    font-size: min(var(--small), 4cqi);
     display: grid;
     overflow-wrap: anywhere;
     hyphens: auto;

@@ -12,12 +12,14 @@ export function notes(view: View): TemplateResult {
       <h3 id="rules-title">${words.say('planner.rules')}</h3>
       ${rules.length === 0 ? html`<p class="quiet">${words.say('planner.no-rules')}</p>` : list(rules)}
     </section>
-    ${notices.length === 0
-      ? nothing
-      : html`<section aria-labelledby="notices-title">
-          <h3 id="notices-title">${words.say('planner.notices')}</h3>
-          ${list(notices)}
-        </section>`}
+    ${
+      notices.length === 0
+        ? nothing
+        : html`<section aria-labelledby="notices-title">
+            <h3 id="notices-title">${words.say('planner.notices')}</h3>
+            ${list(notices)}
+          </section>`
+    }
   </div>`;
 }
 
@@ -25,7 +27,9 @@ function list(lines: readonly PlanLine[]): TemplateResult {
   return html`<ul>
     ${lines.map(
       ({ text, level, status }) =>
-        html`<li class=${level}>${text} ${status === null ? nothing : html`<small class="status">${status}</small>`}</li>`,
+        html`<li class=${level}>
+          ${text} ${status === null ? nothing : html`<small class="status">${status}</small>`}
+        </li>`,
     )}
   </ul>`;
 }

@@ -28,8 +28,7 @@ export function sessionPicker(view: View, category: CategoryId): TemplateResult 
     }}
   >
     ${listed.map(
-      (option) =>
-        html`<option .selected=${live(option.join() === used)}>${words.sessions(option)}</option>`,
+      (option) => html`<option .selected=${live(option.join() === used)}>${words.sessions(option)}</option>`,
     )}
   </select>`;
 }

@@ -19,7 +19,11 @@ export function why(view: View): TemplateResult {
     aria-labelledby="why-title"
     ?hidden=${lines === null}
     @keydown=${(event: KeyboardEvent) => {
-      if (event.key === 'Escape') close();
+      if (event.key !== 'Escape') return;
+      // The key has done its work: a dialog around the planner stays open.
+      event.preventDefault();
+      event.stopPropagation();
+      close();
     }}
   >
     <header>
@@ -33,8 +37,13 @@ export function why(view: View): TemplateResult {
 function details(view: View, lines: DerivationLines): TemplateResult {
   const { words } = view;
   const row = (key: string, content: unknown): TemplateResult =>
-    html`<div><dt>${words.say(`derivation.${key}`)}</dt><dd>${content}</dd></div>`;
-  const sources = citations([...new Set([...lines.sources, ...lines.rules.filter(({ acted }) => acted).flatMap((rule) => rule.sources)])]);
+    html`<div>
+      <dt>${words.say(`derivation.${key}`)}</dt>
+      <dd>${content}</dd>
+    </div>`;
+  const sources = citations([
+    ...new Set([...lines.sources, ...lines.rules.filter(({ acted }) => acted).flatMap((rule) => rule.sources)]),
+  ]);
   return html`${lines.failure === null ? nothing : html`<p class="wrong">${lines.failure}</p>`}
     ${lines.origin === null ? nothing : html`<p>${lines.origin}</p>`}
     <dl>
@@ -43,9 +52,16 @@ function details(view: View, lines: DerivationLines): TemplateResult {
       ${lines.rules.length === 0 ? nothing : row('rules', rules(lines.rules))}
       ${lines.status === null ? nothing : row('status', lines.status)}
       ${lines.reason === null ? nothing : row('reason', lines.reason)}
-      ${sources.length === 0
-        ? nothing
-        : row('sources', html`<ul>${sources.map(({ cite, doi }) => html`<li>${cite}${doi === null ? '' : `. doi:${doi}`}</li>`)}</ul>`)}
+      ${
+        sources.length === 0
+          ? nothing
+          : row(
+              'sources',
+              html`<ul>
+                ${sources.map(({ cite, doi }) => html`<li>${cite}${doi === null ? '' : `. doi:${doi}`}</li>`)}
+              </ul>`,
+            )
+      }
     </dl>`;
 }
 
@@ -53,7 +69,10 @@ function readings(view: View, lines: readonly ReadingLine[]): TemplateResult {
   return html`<ul>
     ${lines.map(
       ({ quantity, name, value, status }) =>
-        html`<li>${name}: ${whyButton(view, quantity, value)} ${status === null ? nothing : html`<small class="status">${status}</small>`}</li>`,
+        html`<li>
+          ${name}: ${whyButton(view, quantity, value)}
+          ${status === null ? nothing : html`<small class="status">${status}</small>`}
+        </li>`,
     )}
   </ul>`;
 }

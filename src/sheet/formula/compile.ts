@@ -6,8 +6,7 @@ import { scanFormula, type Leaf } from './scan.js';
 import type { SyntaxNode } from './syntax-tree.js';
 
 export type Compilation =
-  | { readonly ok: true; readonly formula: CompiledFormula }
-  | { readonly ok: false; readonly error: FormulaError };
+  { readonly ok: true; readonly formula: CompiledFormula } | { readonly ok: false; readonly error: FormulaError };
 
 /**
  * Turns the text of a formula into plain data that the machine runs.
@@ -19,18 +18,31 @@ export type Compilation =
  */
 export function compileFormula(text: string): Compilation {
   const { length } = formulaLimits;
-  if (text.length > length)
-    return refuse(formulaError('too-long', length, '', { most: length, given: text.length }));
+  if (text.length > length) return refuse(formulaError('too-long', length, '', { most: length, given: text.length }));
   if (text.trim() === '') return refuse(formulaError('empty', 0));
   const scan = scanFormula(text);
   if (scan.error) return refuse(scan.error);
   try {
     const code: (number | string)[] = [];
-    new Walk(scan.leaves, code).visit(parseSyntax(text.replace(/\s/g, ' ')), 0);
+    new Walk(scan.leaves, code).visit(parseSyntax(forParser(text)), 0);
     return { ok: true, formula: code };
   } catch (error) {
     return refuse(asFormulaError(error, text));
   }
+}
+
+const mod = ' mod ';
+
+/** Spaces of every kind as plain ones, and `mod` for `%`: what stands behind a `%` mathjs reads twice, to know a percentage. */
+function forParser(text: string): string {
+  return text.replace(/\s/g, ' ').replaceAll('%', mod);
+}
+
+/** Where in the text a place is of what the parser was given. */
+function placeIn(text: string, given: number): number {
+  let length = 0;
+  const place = Array.from(text).findIndex((sign) => (length += forParser(sign).length) > given);
+  return place === -1 ? text.length : place;
 }
 
 const refuse = (error: FormulaError): Compilation => ({ ok: false, error });
@@ -48,8 +60,8 @@ function asFormulaError(error: unknown, text: string): FormulaError {
   // A text of nothing but signs can nest deeper than the stack before any limit of ours sees the tree.
   if (error instanceof RangeError) return formulaError('too-deep', 0, '', { most: formulaLimits.depth });
   if (!(error instanceof SyntaxError)) throw error;
-  const char = 'char' in error && typeof error.char === 'number' ? error.char : text.length + 1;
-  const position = Math.min(Math.max(char - 1, 0), text.length);
+  const char = 'char' in error && typeof error.char === 'number' ? error.char : Infinity;
+  const position = placeIn(text, char - 1);
   return formulaError('syntax', position, /^\s*(\w+|\S?)/.exec(text.slice(position))?.[1] ?? '');
 }
 
@@ -121,7 +133,6 @@ class Walk {
   }
 
   private operator(node: SyntaxNode & { type: 'OperatorNode' }, depth: number): void {
-    if (node.isPercentage) this.fail('not-allowed', { found: '%' });
     const [first, second] = node.args;
     if (first) this.visit(first, depth);
     if (node.implicit) this.fail('not-allowed', { found: 'implicit multiplication' });

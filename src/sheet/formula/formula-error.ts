@@ -16,7 +16,7 @@ export type FormulaErrorCode = (typeof formulaErrorCodes)[number];
 export interface FormulaError {
   readonly code: FormulaErrorCode;
   readonly position: number;
-  /** The offending piece of text, a name or a sign; for `not-allowed` one of `refusals`. */
+  /** The offending piece of text, a name or a sign; `implicit multiplication` where a sign is missing. */
   readonly found: string;
   /** Limits and counts that the words for the code need: `most`, `least`, `given`. */
   readonly values: Readonly<Record<string, number>>;

@@ -8,7 +8,6 @@ export type SyntaxNode =
       readonly op: string;
       readonly args: readonly SyntaxNode[];
       readonly implicit: boolean;
-      readonly isPercentage: boolean;
     }
   | {
       readonly type: 'ConditionalNode';
@@ -16,5 +15,9 @@ export type SyntaxNode =
       readonly trueExpr: SyntaxNode;
       readonly falseExpr: SyntaxNode;
     }
-  | { readonly type: 'RelationalNode'; readonly conditionals: readonly string[]; readonly params: readonly SyntaxNode[] }
+  | {
+      readonly type: 'RelationalNode';
+      readonly conditionals: readonly string[];
+      readonly params: readonly SyntaxNode[];
+    }
   | { readonly type: 'FunctionNode'; readonly fn: SyntaxNode; readonly args: readonly SyntaxNode[] };

@@ -1,14 +1,18 @@
 import type { Problem } from '../../problem.js';
+import { quantityIds } from '../../sheet/sheet.js';
 import type { Method, NumberInput } from './document.js';
+import { expandMethod } from './expand.js';
 import { categoryIds } from './ids.js';
 
 /** Faults of a method that no single field shows: sums, orders, doubles, quantities that do not exist. */
 export function checkMethod(method: Method): Problem[] {
   return [
-    ...duplicates('categories', method.categories.map(({ id }) => id)),
-    ...duplicates('splits', method.splits.map(({ id }) => id)),
-    ...duplicates('rules', method.rules.map(({ id }) => id)),
-    ...duplicates('tie_order', method.tie_order),
+    ...duplicates(method.categories, 'categories'),
+    ...duplicates(method.splits, 'splits'),
+    ...duplicates(method.rules, 'rules'),
+    ...repeated(method.tie_order).map((index) => duplicate(`tie_order[${index}]`, method.tie_order[index])),
+    ...takenNames(method),
+    ...ownTargets(method),
     ...inputRanges(method),
     ...sessionLimits(method),
     ...shareSums(method),
@@ -16,9 +20,33 @@ export function checkMethod(method: Method): Problem[] {
   ];
 }
 
-function duplicates(path: string, ids: readonly string[]): Problem[] {
-  return ids.flatMap((id, index) =>
-    ids.indexOf(id) < index ? [{ path: `${path}[${index}]`, value: id, code: 'duplicate' as const, allowed: {} }] : [],
+const duplicate = (path: string, value: unknown): Problem => ({ path, value, code: 'duplicate', allowed: {} });
+
+/** Places in a list where something stands that stood in it before. */
+function repeated(list: readonly string[]): number[] {
+  return list.flatMap((each, index) => (list.indexOf(each) < index ? [index] : []));
+}
+
+function duplicates(list: readonly { readonly id: string }[], path: string): Problem[] {
+  return repeated(list.map(({ id }) => id)).map((index) => duplicate(`${path}[${index}].id`, list[index]?.id));
+}
+
+/** A quantity of the coach's own may not take the name of another, nor of one that the sheet has anyway. */
+function takenNames(method: Method): Problem[] {
+  const { quantities = [] } = method;
+  if (quantities.length === 0) return [];
+  const model = expandMethod({ ...method, quantities: [] });
+  const taken = [...quantityIds(model), ...Object.keys(model.names)];
+  return repeated([...taken, ...quantities.map(({ id }) => id)])
+    .map((index) => index - taken.length)
+    .filter((index) => index >= 0)
+    .map((index) => duplicate(`quantities[${index}].id`, quantities[index]?.id));
+}
+
+/** A rule cannot hand on to the quantity that it takes from. */
+function ownTargets({ rules }: Method): Problem[] {
+  return rules.flatMap((rule, index) =>
+    rule.kind === 'change' && rule.to === rule.on ? [duplicate(`rules[${index}].to`, rule.to)] : [],
   );
 }
 
@@ -28,7 +56,7 @@ function inputRanges({ inputs }: Method): Problem[] {
       ['least', least],
       ['most', most],
     ]),
-    ...(start < least || start > most
+    ...(least <= most && (start < least || start > most)
       ? [{ path: `inputs.${name}.start`, value: start, code: 'out-of-range' as const, allowed: { least, most } }]
       : []),
   ];

@@ -12,7 +12,12 @@ export function expandMethod(method: Method): SheetModel {
   return {
     inputs: inputs(method),
     constants: constants(method),
-    formulas: [...splitFormulas(method), ...minuteFormulas(method), ...noticeFormulas(method), ...(method.quantities ?? [])],
+    formulas: [
+      ...splitFormulas(method),
+      ...minuteFormulas(method),
+      ...noticeFormulas(method),
+      ...(method.quantities ?? []),
+    ],
     rules: method.rules.filter((rule) => rule.kind === 'change').map(sheetRule),
     blocks: [roundingBlock(method)],
     names: choiceNames,

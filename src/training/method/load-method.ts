@@ -2,9 +2,10 @@ import type { Outcome, Problem } from '../../problem.js';
 import type { FormulaBook } from '../../sheet/formula/compiled-formula.js';
 import { isOperation } from '../../sheet/formula/operations.js';
 import type { SheetModel } from '../../sheet/model.js';
-import { createSheet, formulaTexts, type Sheet } from '../../sheet/sheet.js';
+import { createSheet, formulaTexts, quantityIds, type Sheet } from '../../sheet/sheet.js';
 import type { Method } from './document.js';
 import { expandMethod } from './expand.js';
+import { categoryQuantity } from './names.js';
 import { formulaPlaces, type FormulaPlace } from './formula-places.js';
 import { readMethod } from './read-method.js';
 
@@ -35,17 +36,26 @@ export async function loadMethod(document: unknown, known: FormulaBook): Promise
 }
 
 async function completeBook(method: Method, model: SheetModel, known: FormulaBook): Promise<Outcome<FormulaBook>> {
-  const missing = formulaTexts(model).filter((text) => !Object.hasOwn(known, text));
+  const places = formulaPlaces(method);
+  // Rules that are switched off are not all in the sheet, but may be switched on again.
+  const texts = new Set([...formulaTexts(model), ...places.map(({ text }) => text)]);
+  const missing = [...texts].filter((text) => !Object.hasOwn(known, text));
   if (missing.length === 0) return { ok: true, value: known };
   const { compileFormula } = await import('../../sheet/formula/compile.js');
-  const compiled = missing.map((text) => [text, compileFormula(text)] as const);
-  const problems = formulaPlaces(method).flatMap(({ path, text }): Problem[] => {
-    const result = compiled.find(([each]) => each === text)?.[1];
+  const compiled = new Map(missing.map((text) => [text, compileFormula(text)]));
+  const problems = [...places, ...choiceOfShare(model)].flatMap(({ path, text }): Problem[] => {
+    const result = compiled.get(text);
     return result && !result.ok ? [{ path, value: text, code: 'formula', allowed: { error: result.error } }] : [];
   });
   if (problems.length > 0) return { ok: false, problems };
-  const added = compiled.flatMap(([text, result]) => (result.ok ? [[text, result.formula] as const] : []));
+  const added = [...compiled].flatMap(([text, result]) => (result.ok ? [[text, result.formula] as const] : []));
   return { ok: true, value: { ...known, ...Object.fromEntries(added) } };
+}
+
+/** A formula that the sheet makes by itself, of the names of all splits: with many long ones it is too long. */
+function choiceOfShare({ formulas }: SheetModel): Pick<FormulaPlace, 'path' | 'text'>[] {
+  const shares = formulas.filter(({ id }) => id === categoryQuantity('intervals', 'share'));
+  return shares.map(({ formula }) => ({ path: 'splits', text: formula }));
 }
 
 function nameProblems(method: Method, model: SheetModel, book: FormulaBook): Problem[] {
@@ -68,11 +78,6 @@ function positionOf(name: string, text: string): number {
   return Math.max(0, text.search(new RegExp(`\\b${name}\\b`)));
 }
 
-function quantityIds(model: SheetModel): string[] {
-  const { inputs, constants, formulas, blocks } = model;
-  return [...[...inputs, ...constants, ...formulas].map(({ id }) => id), ...blocks.flatMap(({ writes }) => writes)];
-}
-
 /** A rule can act only on what a formula gives: inputs and constants are set by people, blocks are whole computations. */
 function ruleTargets({ rules }: Method, model: SheetModel): Problem[] {
   const names = model.formulas.map(({ id }) => id);
@@ -91,12 +96,13 @@ function ruleTargets({ rules }: Method, model: SheetModel): Problem[] {
 }
 
 function circleProblems({ program }: Sheet): Problem[] {
-  const circles = [...program.errors].flatMap(([id, error]) => (error.code === 'circle' ? [{ id, error }] : []));
+  const circles = [...program.errors.values()].flatMap((error) => (error.code === 'circle' ? [error.path] : []));
   const seen = new Set<string>();
-  return circles.flatMap(({ id, error: { path } }) => {
-    const key = [...new Set(path)].sort().join();
-    if (seen.has(key)) return [];
-    seen.add(key);
-    return [{ path: id, value: id, code: 'circle' as const, allowed: { path } }];
+  // One circle for each knot of quantities: who mends it sees the next.
+  return circles.flatMap((path) => {
+    const [id = ''] = path;
+    const isKnown = path.some((each) => seen.has(each));
+    for (const each of path) seen.add(each);
+    return isKnown ? [] : [{ path: id, value: id, code: 'circle' as const, allowed: { path } }];
   });
 }

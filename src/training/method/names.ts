@@ -1,4 +1,4 @@
-import { eventIds, levelIds, phaseIds, type CategoryId } from './ids.js';
+import { byCategory, eventIds, levelIds, phaseIds, type CategoryId } from './ids.js';
 
 /*
  * How the things of a method are called in formulas. A choice such as the phase `off-season` is a number, its place in
@@ -20,12 +20,22 @@ export const choiceNames: Readonly<Record<string, number>> = Object.fromEntries(
   ...choices('event', eventIds),
 ]);
 
+/** What every category has a quantity for. */
+type CategoryFact = 'share' | 'minutes' | 'rounded' | 'shortest' | 'typical' | 'longest';
+
+/** Written once: a plan asks for dozens of these names, and looking up a text that was just put together is slow. */
+const categoryQuantities = byCategory((id): Readonly<Record<CategoryFact, string>> => ({
+  share: `${id}_share`,
+  minutes: `${id}_minutes`,
+  rounded: `${id}_rounded`,
+  shortest: `${id}_shortest`,
+  typical: `${id}_typical`,
+  longest: `${id}_longest`,
+}));
+
 /** The quantities that belong to a category: `categoryQuantity('slow', 'minutes')` is `slow_minutes`. */
-export function categoryQuantity(
-  category: CategoryId,
-  what: 'share' | 'minutes' | 'rounded' | 'shortest' | 'typical' | 'longest' | 'count',
-): string {
-  return `${category}_${what}`;
+export function categoryQuantity(category: CategoryId, what: CategoryFact): string {
+  return categoryQuantities[category][what];
 }
 
 /** The quantity that says whether a split is the one in use, 1 or 0. */

@@ -4,9 +4,11 @@ import { categoryQuantity, splitShareQuantity } from './names.js';
 
 /** How well a number is founded; null and empty where it is mere arithmetic or a person's own entry. */
 export interface Provenance {
+  /** Null for mere arithmetic and for a person's own entry. */
   readonly status: Status | null;
   /** Ids of entries in shared/evidence. */
   readonly sources: readonly string[];
+  /** Why it is so, for whoever asks. */
   readonly reason: Text | null;
 }
 
@@ -24,10 +26,10 @@ const tables = new WeakMap<Method, Map<string, ReadonlyMap<string, Provenance>>>
 
 /** Looked up for every quantity of every plan, and the same for a method and a split: so it is worked out once. */
 function tableOf(method: Method, splitId: string): ReadonlyMap<string, Provenance> {
-  const bySplit = tables.get(method) ?? new Map<string, ReadonlyMap<string, Provenance>>();
-  tables.set(method, bySplit);
-  const table = bySplit.get(splitId) ?? buildTable(method, splitId);
-  bySplit.set(splitId, table);
+  const known = tables.get(method)?.get(splitId);
+  if (known) return known;
+  const table = buildTable(method, splitId);
+  tables.set(method, new Map(tables.get(method)).set(splitId, table));
   return table;
 }
 

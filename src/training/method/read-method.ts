@@ -28,7 +28,9 @@ function problemsOf(issue: Issue): Problem[] {
 
 function problemOf(issue: Issue, path: string): Problem {
   const { code, allowed } = reading(issue);
-  return { path, value: plain(issue.input), code, allowed };
+  // An unknown field is an issue of its key.
+  const value = code === 'unknown-field' ? issue.path?.at(-1)?.value : issue.input;
+  return { path, value: plain(value), code, allowed };
 }
 
 function pathOf(issue: Issue): string {
@@ -53,16 +55,19 @@ function reading(issue: Issue): { code: ProblemCode; allowed: Problem['allowed']
     case 'literal':
     case 'picklist':
     case 'variant':
-      return issue.received === 'undefined' ? missing : { code: 'not-one-of', allowed: { choices: choices(issue) } };
+      if (issue.received === 'undefined') return missing;
+      if (issue.expected === 'Object') return wrongType('object');
+      return { code: 'not-one-of', allowed: { choices: choices(issue) } };
     case 'regex':
       return { code: 'wrong-pattern', allowed: { pattern: String(requirement) } };
-    case 'check':
+    case 'not_values':
       return { code: 'duplicate', allowed: {} };
     case 'max_length':
       return { code: 'too-long', allowed: { most: requirement } };
     case 'length':
+      return { code: 'wrong-count', allowed: { expected: requirement, count: sizeOf(issue.input) } };
     case 'min_length':
-      return { code: 'wrong-sum', allowed: { expected: requirement, sum: sizeOf(issue.input) } };
+      return missing;
     case 'integer':
       return { code: 'not-a-step', allowed: { step: 1 } };
     case 'array':
@@ -84,7 +89,10 @@ const wrongType = (expected: string): { code: ProblemCode; allowed: Problem['all
 });
 
 function choices(issue: Issue): string[] {
-  return (issue.expected ?? '').replace(/^\(|\)$/g, '').split(' | ').map((choice) => choice.replaceAll('"', ''));
+  return (issue.expected ?? '')
+    .replace(/^\(|\)$/g, '')
+    .split(' | ')
+    .map((choice) => choice.replaceAll('"', ''));
 }
 
 function sizeOf(value: unknown): number {

@@ -9,20 +9,17 @@ const namePattern = /^[a-z][a-z0-9_]{0,39}$/;
 const idPattern = /^[a-z][a-z0-9-]{0,39}$/;
 
 const formula = v.pipe(v.string(), v.maxLength(2000));
-const text = v.union([
+export const text = v.union([
   v.pipe(v.string(), v.minLength(1), v.maxLength(500)),
   v.strictObject({ key: v.pipe(v.string(), v.maxLength(100)) }),
 ]);
-const name = v.pipe(
-  v.string(),
-  v.regex(namePattern),
-  v.check((id) => !reservedNames.includes(id), 'reserved'),
-);
-const status = v.picklist(statusIds);
+export const name = v.pipe(v.string(), v.regex(namePattern), v.notValues(reservedNames));
+export const status = v.picklist(statusIds);
 const sources = v.optional(v.pipe(v.array(v.pipe(v.string(), v.maxLength(40))), v.maxLength(20)));
 const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 const between = (least: number, most: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(most));
-const wholeBetween = (least: number, most: number) => v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
+const wholeBetween = (least: number, most: number) =>
+  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
 const minutes = wholeBetween(1, 1440);
 const numberInput = (least: number, most: number) =>
   v.strictObject({
@@ -31,7 +28,8 @@ const numberInput = (least: number, most: number) =>
     step: v.pipe(v.number(), v.minValue(0.05), v.maxValue(60)),
     start: between(least, most),
   });
-const byCategory = <T extends v.GenericSchema>(schema: T) => v.strictObject(v.entriesFromList(categoryIds, schema));
+export const byCategory = <T extends v.GenericSchema>(schema: T) =>
+  v.strictObject(v.entriesFromList(categoryIds, schema));
 
 const common = {
   id: v.pipe(v.string(), v.regex(idPattern)),
@@ -101,9 +99,7 @@ export const methodSchema = v.strictObject({
     tolerance_minutes: between(0, 120),
     tolerance_share: share,
   }),
-  quantities: v.optional(
-    v.pipe(v.array(v.strictObject({ id: name, name: text, formula, status })), v.maxLength(100)),
-  ),
+  quantities: v.optional(v.pipe(v.array(v.strictObject({ id: name, name: text, formula, status })), v.maxLength(100))),
   rules: v.pipe(v.array(rule), v.maxLength(100)),
 });
 

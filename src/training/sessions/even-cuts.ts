@@ -7,7 +7,7 @@ export interface Cut {
 }
 
 interface Candidate {
-  readonly parts: readonly number[];
+  readonly parts: number[];
   readonly squares: number;
 }
 
@@ -23,33 +23,37 @@ interface Candidate {
 export function evenCuts(cut: Cut, limit: number): number[][] {
   const first = evenest(cut);
   if (!first) return [];
+  const waiting = [first];
   const found: number[][] = [];
-  const waiting: Candidate[] = [first];
-  const seen = new Set<string>([first.parts.join()]);
-  while (found.length < limit && waiting.length > 0) {
-    const best = waiting.reduce((left, right) => (isBetter(right, left) ? right : left));
-    waiting.splice(waiting.indexOf(best), 1);
-    found.push([...best.parts]);
-    for (const next of lessEven(best, cut)) {
-      const key = next.parts.join();
-      if (!seen.has(key)) waiting.push(next);
-      seen.add(key);
-    }
+  while (found.length < limit) {
+    const best = takeBest(waiting);
+    if (!best) break;
+    found.push(best.parts);
+    if (found.length < limit) addLessEven(best, cut, waiting);
   }
   return found;
+}
+
+function takeBest(waiting: Candidate[]): Candidate | undefined {
+  let [best] = waiting;
+  for (const candidate of waiting) if (best && isBetter(candidate, best)) best = candidate;
+  if (best) waiting.splice(waiting.indexOf(best), 1);
+  return best;
 }
 
 function evenest({ total, count, least, most }: Cut): Candidate | null {
   if (count < 1 || total < count * least || total > count * most) return null;
   const small = Math.floor(total / count);
   const larger = total - small * count;
-  const parts = Array.from({ length: count }, (_, index) => (index < count - larger ? small : small + 1));
-  return { parts, squares: parts.reduce((sum, part) => sum + part * part, 0) };
+  const parts = new Array<number>(count).fill(small).fill(small + 1, count - larger);
+  return { parts, squares: count * small * small + larger * (2 * small + 1) };
 }
 
-/** All cuts that one unit's move from a part to an equal or larger one gives; lists stay ascending. */
-function lessEven({ parts, squares }: Candidate, { least, most }: Cut): Candidate[] {
-  const next: Candidate[] = [];
+/**
+ * Adds all cuts that one unit's move from a part to an equal or larger one gives; lists stay ascending. Two cuts can lead
+ * to the same one, but none leads back to a cut that was taken before: every move makes the squares larger.
+ */
+function addLessEven({ parts, squares }: Candidate, { least, most }: Cut, waiting: Candidate[]): void {
   for (let giver = 0; giver < parts.length; giver += 1) {
     const given = parts[giver] ?? 0;
     // The first of equal parts gives and the last of equal parts takes: that keeps the list in order.
@@ -57,13 +61,13 @@ function lessEven({ parts, squares }: Candidate, { least, most }: Cut): Candidat
     for (let taker = parts.length - 1; taker > giver; taker -= 1) {
       const taken = parts[taker] ?? 0;
       if (taken === most || taken === parts[taker + 1]) continue;
-      const moved = [...parts];
+      const moved = parts.slice();
       moved[giver] = given - 1;
       moved[taker] = taken + 1;
-      next.push({ parts: moved, squares: squares + 2 * (taken - given) + 2 });
+      const isKnown = waiting.some((other) => compareLists(other.parts, moved) === 0);
+      if (!isKnown) waiting.push({ parts: moved, squares: squares + 2 * (taken - given) + 2 });
     }
   }
-  return next;
 }
 
 function isBetter(left: Candidate, right: Candidate): boolean {
@@ -73,6 +77,9 @@ function isBetter(left: Candidate, right: Candidate): boolean {
 
 /** Orders lists of numbers as a dictionary orders words. */
 export function compareLists(left: readonly number[], right: readonly number[]): number {
-  const index = left.findIndex((part, position) => part !== right[position]);
-  return index === -1 ? left.length - right.length : (left[index] ?? 0) - (right[index] ?? Infinity);
+  for (let index = 0; index < left.length; index += 1) {
+    const difference = (left[index] ?? 0) - (right[index] ?? -Infinity);
+    if (difference !== 0) return difference;
+  }
+  return left.length - right.length;
 }

@@ -51,15 +51,22 @@ export function sessionOptions(need: SessionNeed): number[][] {
   const most = Math.max(wished, (rounded + tolerance(need)) / limits.shortest);
   const options: number[][] = [];
   for (let distance = 0; distance <= rounded + tolerance(need); distance += rounding.step) {
-    const totals = distance === 0 ? [rounded] : [rounded - distance, rounded + distance];
-    const allowed = totals.filter((total) => total > 0 && isCloseEnough(total, need));
-    if (allowed.length === 0 && distance > rounding.step + tolerance(need)) break;
+    const totals = totalsAt(distance, need);
+    if (totals.length === 0 && distance > rounding.step + tolerance(need)) break;
     for (let off = 0; off <= most && options.length < listed.inAll; off += 1) {
       const counts = off === 0 ? [wished] : [wished - off, wished + off];
-      options.push(...rank(allowed.flatMap((total) => counts.flatMap((count) => cuts(total, count, need))), exact));
+      const candidates: Ranked[] = [];
+      for (const total of totals) for (const count of counts) addCuts(candidates, [total, count], need);
+      for (const { parts } of ranked(candidates, exact)) options.push(parts);
     }
   }
   return options.slice(0, listed.inAll);
+}
+
+/** Sums that are this far from the rounded minutes, and near enough to the exact ones. */
+function totalsAt(distance: number, need: SessionNeed): number[] {
+  const totals = distance === 0 ? [need.rounded] : [need.rounded - distance, need.rounded + distance];
+  return totals.filter((total) => total > 0 && isCloseEnough(total, need));
 }
 
 /** True where the durations are a session option: whole steps within the limits, with a sum near enough to the minutes. */
@@ -80,20 +87,24 @@ function isCloseEnough(total: number, need: SessionNeed): boolean {
   return Math.abs(total - need.exact) <= tolerance(need) + 1e-9;
 }
 
-function cuts(total: number, count: number, { limits, rounding: { step } }: SessionNeed): Ranked[] {
-  const cut = { total: total / step, count, least: limits.shortest / step, most: limits.longest / step };
-  return evenCuts(cut, listed.perCut).map((units) => {
+/** Adds the most even ways to cut `total` minutes into `count` sessions. */
+function addCuts(candidates: Ranked[], [total, count]: readonly [number, number], need: SessionNeed): void {
+  const { step } = need.rounding;
+  const least = need.limits.shortest / step;
+  const most = need.limits.longest / step;
+  for (const units of evenCuts({ total: total / step, count, least, most }, listed.perCut)) {
     const parts = units.map((unit) => unit * step);
     const squares = parts.reduce((sum, part) => sum + part * part, 0);
-    return { parts, total, unevenness: (count * squares - total * total) / count };
-  });
+    candidates.push({ parts, total, unevenness: (count * squares - total * total) / count });
+  }
 }
 
-function rank(candidates: Ranked[], exact: number): number[][] {
-  const order = (left: Ranked, right: Ranked): number =>
-    left.unevenness - right.unevenness ||
-    Math.abs(left.total - exact) - Math.abs(right.total - exact) ||
-    left.total - right.total ||
-    compareLists(left.parts, right.parts);
-  return candidates.sort(order).map(({ parts }) => parts);
+function ranked(candidates: Ranked[], exact: number): Ranked[] {
+  return candidates.sort(
+    (left, right) =>
+      left.unevenness - right.unevenness ||
+      Math.abs(left.total - exact) - Math.abs(right.total - exact) ||
+      left.total - right.total ||
+      compareLists(left.parts, right.parts),
+  );
 }

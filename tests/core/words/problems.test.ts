@@ -67,6 +67,11 @@ const cases: readonly [Problem, string, string][] = [
     'session.typical ist 10; shortest darf nicht größer sein als typical.',
   ],
   [
+    { path: 'categories', value: 'list of 4', code: 'wrong-count', allowed: { count: 4, expected: 5 } },
+    'categories has 4; it has to have 5.',
+    'categories hat 4; es müssen 5 sein.',
+  ],
+  [
     { path: 'splits[0].shares', value: 0.95, code: 'wrong-sum', allowed: { sum: 0.95, expected: 1 } },
     'splits[0].shares comes to 0.95; it has to come to 1.',
     'splits[0].shares ergibt zusammen 0,95; nötig ist 1.',

@@ -1,0 +1,109 @@
+import * as v from 'valibot';
+import type { CellError } from '../sheet/errors.js';
+import { categoryIds, eventIds, levelIds, phaseIds } from '../training/method/ids.js';
+import { byCategory, status, text } from '../training/method/schema.js';
+import { noticeCodes, type Plan } from './document.js';
+
+const minutes = v.pipe(v.number(), v.minValue(0));
+const wholeMinutes = v.pipe(minutes, v.integer());
+const session = v.pipe(v.number(), v.integer(), v.minValue(1));
+/** JSON has no NaN: where a quantity failed there is null. */
+const valueOrNull = v.nullable(v.number());
+
+/** Nothing to say in a JSON Schema, whose objects are never lists; `v.record` alone takes lists too. */
+export const isNoList = 'is no list';
+const byName = <T extends v.GenericSchema>(schema: T) =>
+  v.pipe(
+    v.record(v.string(), schema),
+    v.check((given) => !Array.isArray(given), isNoList),
+  );
+
+/** Why a quantity has no number; the cause of a cause may lie deeper still. */
+export const cellError: v.GenericSchema<CellError> = v.variant('code', [
+  v.strictObject({ code: v.literal('division-by-zero') }),
+  v.strictObject({ code: v.literal('not-a-number'), operation: v.string() }),
+  v.strictObject({ code: v.literal('too-large') }),
+  v.strictObject({ code: v.literal('unknown-name'), name: v.string() }),
+  v.strictObject({ code: v.literal('circle'), path: v.array(v.string()) }),
+  v.strictObject({ code: v.literal('depends-on'), name: v.string(), cause: v.lazy(() => cellError) }),
+]);
+
+const ruleOutcome = v.strictObject({
+  id: v.string(),
+  kind: v.picklist(['change', 'notice']),
+  enabled: v.boolean(),
+  acted: v.boolean(),
+  on: v.nullable(v.string()),
+  to: v.nullable(v.string()),
+  before: valueOrNull,
+  after: valueOrNull,
+  status,
+});
+
+const notice = v.strictObject({
+  code: v.picklist(noticeCodes),
+  level: v.picklist(['note', 'caution']),
+  rule: v.exactOptional(v.string()),
+  category: v.exactOptional(v.picklist(categoryIds)),
+  quantity: v.exactOptional(v.string()),
+  values: byName(v.number()),
+});
+
+const derivation = v.strictObject({
+  quantity: v.string(),
+  kind: v.picklist(['input', 'constant', 'formula', 'block']),
+  value: valueOrNull,
+  formula: v.nullable(v.string()),
+  readings: v.array(v.strictObject({ name: v.string(), value: valueOrNull })),
+  rules: v.array(
+    v.strictObject({
+      rule: v.string(),
+      role: v.picklist(['on', 'to']),
+      enabled: v.boolean(),
+      acted: v.boolean(),
+      when: v.string(),
+      formula: v.string(),
+      before: valueOrNull,
+      after: valueOrNull,
+    }),
+  ),
+  error: v.nullable(cellError),
+  status: v.nullable(status),
+  sources: v.array(v.string()),
+  reason: v.nullable(text),
+});
+
+/** The shape of a plan document. */
+export const planSchema = v.strictObject({
+  format: v.literal('weekwright-plan'),
+  version: v.literal(1),
+  method: v.strictObject({ id: v.string(), name: text }),
+  inputs: v.strictObject({
+    hours: v.number(),
+    phase: v.picklist(phaseIds),
+    level: v.picklist(levelIds),
+    event: v.picklist(eventIds),
+    strengthCap: v.number(),
+  }),
+  split: v.strictObject({ id: v.string(), shares: byCategory(v.number()), status }),
+  minutes: byCategory(minutes),
+  rounded: byCategory(wholeMinutes),
+  total: v.strictObject({ exact: minutes, rounded: wholeMinutes }),
+  options: byCategory(v.array(v.array(session))),
+  sessions: byCategory(v.array(session)),
+  rules: v.array(ruleOutcome),
+  notices: v.array(notice),
+  derivations: byName(derivation),
+  week: v.null(),
+  checks: v.array(v.never()),
+});
+
+type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
+type PlanByItsSchema = Frozen<v.InferOutput<typeof planSchema>>;
+
+/** Fails to compile where the schema and the type drift apart, in either direction. */
+export const schemaIsPlan: [PlanByItsSchema] extends [Plan]
+  ? [Plan] extends [PlanByItsSchema]
+    ? true
+    : never
+  : never = true;

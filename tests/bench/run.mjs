@@ -1,0 +1,54 @@
+// npm run bench: what one event costs, as a multiple of the same work written by hand, and what a visitor downloads.
+//   -- --rounds 41      more rounds than usual
+//   -- --batteries      then the random tests, with many times their usual runs (RUNS_FACTOR, 50 if not set)
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { loadTs } from '../tools/load-ts.mjs';
+import { measureSizes } from '../tools/size.mjs';
+
+const { values } = parseArgs({
+  options: { rounds: { type: 'string', default: '21' }, batteries: { type: 'boolean', default: false } },
+});
+
+const times = (ratio) => `${ratio < 20 ? ratio.toFixed(1) : Math.round(ratio)} ×`;
+
+async function printRaces(rounds) {
+  const { finishes } = await loadTs('tests/bench/bench.ts');
+  console.log(`Medians of ${rounds} rounds in which all took turns; in brackets the middle half of the rounds.`);
+  for (const { title, finish } of finishes(rounds)) {
+    console.log(`\n${title}`);
+    for (const { name, ratio, quartiles, microseconds } of finish)
+      console.log(
+        `  ${name.padEnd(38)}${times(ratio).padStart(9)}  ${`(${quartiles.map(times).join(' to ')})`.padEnd(20)}${microseconds.toFixed(2).padStart(10)} µs`,
+      );
+  }
+}
+
+function printSizes() {
+  console.log('\nDownloads, gzip');
+  for (const { name, bytes, budget } of measureSizes())
+    console.log(`  ${name.padEnd(38)}${(bytes / 1000).toFixed(1).padStart(6)} kB of ${budget / 1000} kB`);
+}
+
+function runBatteries() {
+  const root = fileURLToPath(new URL('../..', import.meta.url));
+  const command = [
+    'vitest',
+    'run',
+    '--config',
+    'tests/vitest.config.ts',
+    '--project',
+    'core',
+    'tests/core',
+    'tests/reference',
+  ];
+  const env = { ...process.env, RUNS_FACTOR: process.env.RUNS_FACTOR ?? '50' };
+  return (
+    spawnSync('npx', command, { cwd: root, env, stdio: 'inherit', shell: process.platform === 'win32' }).status ?? 1
+  );
+}
+
+await printRaces(Number(values.rounds));
+printSizes();
+if (values.batteries) process.exitCode = runBatteries();
