@@ -15,7 +15,6 @@ export class PlanDerivations {
   private readonly method: Method;
   private readonly deriver: Deriver;
   private readonly made = new Map<string, Made>();
-  private last: Plan['derivations'] = {};
 
   constructor(method: Method, deriver: Deriver) {
     this.method = method;
@@ -24,13 +23,8 @@ export class PlanDerivations {
 
   /** Derivations by quantity id while the split `splitId` is in use. */
   all(splitId: string): Plan['derivations'] {
-    // A copy in which a few are replaced is made much faster than a new object of many fields.
-    const derivations: Record<string, PlanDerivation> = { ...this.last };
-    for (const id of this.deriver.quantities) {
-      const derivation = this.one(id, splitId);
-      if (derivation !== derivations[id]) derivations[id] = derivation;
-    }
-    this.last = derivations;
+    const derivations: Record<string, PlanDerivation> = {};
+    for (const id of this.deriver.quantities) derivations[id] = this.one(id, splitId);
     return derivations;
   }
 

@@ -44,6 +44,7 @@ function everySecondWeek(method: Method, rule: Rule, { on, before, after }: Rule
   if (!category || before === null || after === null) return [];
   const { step } = method.rounding;
   const moved = before - after;
+  if (moved <= 0) return [];
   const session = Math.max(category.session.shortest, Math.round((2 * moved) / step) * step);
   return [
     { code: 'every-second-week', level: 'note', rule: rule.id, category: category.id, values: { moved, session } },

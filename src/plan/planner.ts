@@ -14,6 +14,7 @@ import {
 } from '../training/method/ids.js';
 import type { LoadedMethod } from '../training/method/load-method.js';
 import { categoryQuantity, splitQuantity } from '../training/method/names.js';
+import { minutesInAWeek } from '../training/method/rounding-block.js';
 import { isSessionOption, sessionOptions, type SessionNeed } from '../training/sessions/options.js';
 import { PlanDerivations } from './derivations.js';
 import type { Plan, PlanInputs } from './document.js';
@@ -106,15 +107,18 @@ export class Planner {
     };
   }
 
-  /** A plan needs minutes for every category; a coach's formula may fail to give them, or give less than none. */
+  /** A plan needs minutes for every category; a coach's formula may fail to give them, or give more than a week has. */
   private missingMinutes(): Problem[] {
-    return categoryIds.flatMap((id): Problem[] => {
-      const path = categoryQuantity(id, 'minutes');
-      const value = this.column.value(path);
-      if (value < 0) return [{ path, value, code: 'out-of-range', allowed: { least: 0 } }];
-      const cause = explainFailure(this.column, path);
-      return cause ? [{ path, value: null, code: 'no-value', allowed: { cause } }] : [];
-    });
+    const ofCategories = categoryIds.flatMap((id) => this.minutesProblem(categoryQuantity(id, 'minutes')));
+    return ofCategories.length > 0 ? ofCategories : this.minutesProblem('planned_minutes');
+  }
+
+  private minutesProblem(path: string): Problem[] {
+    const value = this.column.value(path);
+    const allowed = { least: 0, most: minutesInAWeek };
+    if (value < allowed.least || value > allowed.most) return [{ path, value, code: 'out-of-range', allowed }];
+    const cause = explainFailure(this.column, path);
+    return cause ? [{ path, value: null, code: 'no-value', allowed: { cause } }] : [];
   }
 }
 

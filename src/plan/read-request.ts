@@ -17,7 +17,9 @@ export type RawRequest = PlanRequest | Readonly<Record<string, unknown>>;
 const fields = ['hours', 'phase', 'level', 'event', 'strengthCap', 'sessions'] as const;
 
 /** Checks a request against the ranges of a method and fills in the method's starting values. */
-export function readRequest(request: RawRequest, { inputs }: Method): Outcome<ReadRequest> {
+export function readRequest(request: unknown, { inputs }: Method): Outcome<ReadRequest> {
+  if (!isObject(request))
+    return fault({ path: '', value: request, code: 'wrong-type', allowed: { expected: 'object' } });
   const given: Readonly<Record<string, unknown>> = { ...request };
   const problems = unknownFields(given, fields, '');
   const take = <T>(checked: Outcome<T>): T | undefined => {
@@ -26,9 +28,9 @@ export function readRequest(request: RawRequest, { inputs }: Method): Outcome<Re
     return undefined;
   };
   const hours = take(inRange('hours', given['hours'], inputs.weekly_hours));
-  const phase = take(oneOf('phase', given['phase'] ?? inputs.season_phase.start, phaseIds));
-  const level = take(oneOf('level', given['level'] ?? inputs.athlete_level.start, levelIds));
-  const event = take(oneOf('event', given['event'] ?? inputs.target_event.start, eventIds));
+  const phase = take(oneOf('phase', given['phase'], { start: inputs.season_phase.start, choices: phaseIds }));
+  const level = take(oneOf('level', given['level'], { start: inputs.athlete_level.start, choices: levelIds }));
+  const event = take(oneOf('event', given['event'], { start: inputs.target_event.start, choices: eventIds }));
   const strengthCap = take(inRange('strengthCap', given['strengthCap'], inputs.strength_cap));
   const picks = take(readPicks(given['sessions']));
   if (problems.length > 0 || hours === undefined || strengthCap === undefined) return { ok: false, problems };
@@ -57,18 +59,26 @@ function inRange(path: string, value: unknown, { least, most, start }: NumberInp
   return { ok: true, value };
 }
 
-function oneOf<T extends string>(path: string, value: unknown, choices: readonly T[]): Outcome<T> {
+interface Choice<T> {
+  readonly start: T;
+  readonly choices: readonly T[];
+}
+
+function oneOf<T extends string>(path: string, value: unknown, { start, choices }: Choice<T>): Outcome<T> {
+  if (value === undefined) return { ok: true, value: start };
   const choice = choices.find((each) => each === value);
-  return choice === undefined
-    ? fault({ path, value, code: 'not-one-of', allowed: { choices } })
-    : { ok: true, value: choice };
+  if (choice === undefined) return fault({ path, value, code: 'not-one-of', allowed: { choices } });
+  return { ok: true, value: choice };
+}
+
+function isObject(value: unknown): value is object {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 function readPicks(sessions: unknown): Outcome<Picks> {
   if (sessions === undefined) return { ok: true, value: {} };
   const path = 'sessions';
-  if (typeof sessions !== 'object' || sessions === null || Array.isArray(sessions))
-    return fault({ path, value: sessions, code: 'wrong-type', allowed: { expected: 'object' } });
+  if (!isObject(sessions)) return fault({ path, value: sessions, code: 'wrong-type', allowed: { expected: 'object' } });
   const picks: Partial<Record<keyof Picks, readonly number[]>> = {};
   const problems = unknownFields(sessions, categoryIds, 'sessions.');
   for (const id of categoryIds) {

@@ -18,7 +18,8 @@ export function ruleOutcomes(
 }
 
 function noticeOutcome({ id, kind, enabled = true, status }: NoticeRule, column: Column): RuleOutcome {
-  const acted = enabled && column.value(noticeQuantity(id)) > 0;
+  // As for any condition, every number but zero is true; NaN is a condition that failed.
+  const acted = enabled && Math.abs(column.value(noticeQuantity(id))) > 0;
   return { id, kind, enabled, acted, on: null, to: null, before: null, after: null, status };
 }
 

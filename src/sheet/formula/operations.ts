@@ -1,5 +1,5 @@
 /**
- * What a compiled formula can do, by the number that the machine knows it by (`runSteps` names the same numbers). A
+ * What a compiled formula can do, by the number that the machine knows it by (`runCells` names the same numbers). A
  * token is written as it stands in a formula, functions with brackets behind them.
  */
 export const operationCode = {

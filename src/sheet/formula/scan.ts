@@ -50,12 +50,12 @@ class Scanner {
     if (space !== undefined) return null;
     const wasAfterValue = this.isAfterValue;
     this.isAfterValue = sign === undefined ? !operatorWords.has(name ?? '') : sign === ')';
+    // mathjs would take `mod(a, 3)`, and so `% (a)`, for a function, and a lone `and` for a name.
+    if (sign === '%' && !wasAfterValue) return formulaError('syntax', position, sign);
     if (sign !== undefined) return this.takeSign(sign, position);
     if (refusedWords.has(name ?? '')) return notAllowed(position, name ?? '');
     if (this.isAfterValue) this.leaves.push({ text: number ?? name ?? '', position });
-    // mathjs would take `mod(a, 3)` for a function and a lone `and` for a name.
-    const isOutOfPlace = !this.isAfterValue && !wasAfterValue && name !== 'not';
-    return isOutOfPlace ? formulaError('syntax', position, name) : null;
+    return this.isAfterValue || wasAfterValue || name === 'not' ? null : formulaError('syntax', position, name);
   }
 
   private takeSign(sign: string, position: number): FormulaError | null {

@@ -125,6 +125,8 @@ const refusals: Readonly<Record<string, readonly Refusal[]>> = {
     ['min(or)', 'syntax', 4, 'or'],
     ['a and and b', 'syntax', 6, 'and'],
     ['a not b', 'syntax', 2, 'not'],
+    ['% (a)', 'syntax', 0, '%'],
+    ['a or % (a)', 'syntax', 5, '%'],
   ],
   'formulas that are not well formed': [
     ['a +', 'syntax', 3, ''],
