@@ -88,38 +88,38 @@ export class WeekwrightPlanner extends LitElement {
   /** The address of a coach's own method, on the page's own origin. */
   declare methodSrc: string | null | undefined;
 
-  private readonly language = new LanguageController(this);
-  private readonly methods = new MethodController(this);
-  private readonly status = new StatusController(this);
-  private readonly more = new DetailsController(this, this.language);
-  private picks: Partial<ByCategory<readonly number[]>> = {};
-  private drafts: Partial<Record<NumberField, Draft>> = {};
-  private asked: string | null = null;
-  private opener: HTMLElement | null = null;
-  private outcome: Outcome<Plan> | null = null;
-  private lastGood: Plan | null = null;
-  private planned: { readonly by: unknown; readonly request: PlanRequest } | null = null;
+  readonly #language = new LanguageController(this);
+  readonly #methods = new MethodController(this);
+  readonly #status = new StatusController(this);
+  readonly #more = new DetailsController(this, this.#language);
+  #picks: Partial<ByCategory<readonly number[]>> = {};
+  #drafts: Partial<Record<NumberField, Draft>> = {};
+  #asked: string | null = null;
+  #opener: HTMLElement | null = null;
+  #outcome: Outcome<Plan> | null = null;
+  #lastGood: Plan | null = null;
+  #planned: { readonly by: unknown; readonly request: PlanRequest } | null = null;
 
   /** The plan on show; null until the planner is ready. */
   get plan(): Plan | null {
-    return this.lastGood;
+    return this.#lastGood;
   }
 
   /** What is wrong with the attributes and with the method, if anything. */
   get problems(): readonly Problem[] {
-    return [...this.methods.problems, ...this.inputProblems()];
+    return [...this.#methods.problems, ...this.#inputProblems()];
   }
 
   override attributeChangedCallback(name: string, old: string | null, value: string | null): void {
     super.attributeChangedCallback(name, old, value);
-    if (name === 'lang' && this.isConnected) this.language.refresh();
+    if (name === 'lang' && this.isConnected) this.#language.refresh();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (!this.hasUpdated || changed.has('method') || changed.has('methodSrc')) this.methods.use(this);
-    this.replan();
-    const isFaulty = this.problems.length > 0 || Object.keys(this.drafts).length > 0;
-    if (isFaulty || this.asked !== null) this.more.want();
+    if (!this.hasUpdated || changed.has('method') || changed.has('methodSrc')) this.#methods.use(this);
+    this.#replan();
+    const isFaulty = this.problems.length > 0 || Object.keys(this.#drafts).length > 0;
+    if (isFaulty || this.#asked !== null) this.#more.want();
   }
 
   protected override firstUpdated(): void {
@@ -132,131 +132,139 @@ export class WeekwrightPlanner extends LitElement {
   /** Also waits for the method, the words and the details, where those have to be fetched. */
   protected override async getUpdateComplete(): Promise<boolean> {
     const done = await super.getUpdateComplete();
-    await this.methods.ready;
+    await this.#methods.ready;
     await super.getUpdateComplete();
-    await Promise.all([this.language.ready, this.more.ready]);
+    await Promise.all([this.#language.ready, this.#more.ready]);
     return done && (await super.getUpdateComplete());
   }
 
   /** Plans again where the method, an input or a pick is another than before. */
-  private replan(): void {
-    const { planner } = this.methods;
+  #replan(): void {
+    const { planner } = this.#methods;
     if (!planner) return;
-    const request = this.request();
-    if (this.planned?.by === planner && isSameRequest(this.planned.request, request)) return;
-    this.planned = { by: planner, request };
-    this.outcome = planner.plan(request);
-    if (this.outcome.ok) this.lastGood = this.outcome.value;
-    else if (this.lastGood?.method.id !== planner.method.id) this.lastGood = startingPlan(planner);
+    const request = this.#request();
+    if (this.#planned?.by === planner && isSameRequest(this.#planned.request, request)) return;
+    this.#planned = { by: planner, request };
+    this.#outcome = planner.plan(request);
+    if (this.#outcome.ok) this.#lastGood = this.#outcome.value;
+    else if (this.#lastGood?.method.id !== planner.method.id) this.#lastGood = startingPlan(planner);
   }
 
-  private request(patch: Partial<PlanInputs> = {}): PlanRequest {
+  #request(patch: Partial<PlanInputs> = {}): PlanRequest {
     const given = inputNames.map((name) => [name, patch[name] ?? this[name]] as const);
     const inputs: object = Object.fromEntries(given.filter(([, value]) => value !== undefined && value !== null));
-    return { ...inputs, sessions: this.picks };
+    return { ...inputs, sessions: this.#picks };
   }
 
-  private panelsWanted(): ReturnType<typeof readPanels> {
+  #panelsWanted(): ReturnType<typeof readPanels> {
     return readPanels(this.panels ?? 'split');
   }
 
-  private inputProblems(): readonly Problem[] {
-    return [...this.panelsWanted().problems, ...(this.outcome?.ok === false ? this.outcome.problems : [])];
+  #inputProblems(): readonly Problem[] {
+    return [...this.#panelsWanted().problems, ...(this.#outcome?.ok === false ? this.#outcome.problems : [])];
   }
 
   /** What people do. Each act changes the request, plans at once and tells the page. */
-  private readonly actions: Actions = {
+  readonly #actions: Actions = {
     change: (inputs) => {
-      for (const name of Object.keys(inputs)) if (isNumberField(name)) this.forget(name);
-      this.takeWeekOnShow();
+      for (const name of Object.keys(inputs)) if (isNumberField(name)) this.#forget(name);
+      this.#takeWeekOnShow();
       Object.assign(this, inputs);
-      this.finishAct();
+      this.#finishAct();
     },
     type: (field, text) => {
       const value = readNumber(text);
-      const problem = value === null ? notANumber(field, text) : this.problemWith({ [field]: value });
-      if (problem) this.refuse(field, { text, problem });
-      else if (value !== null) this.actions.change({ [field]: value });
+      const problem = value === null ? notANumber(field, text) : this.#problemWith({ [field]: value });
+      if (problem) this.#refuse(field, { text, problem });
+      else if (value !== null) this.#actions.change({ [field]: value });
     },
     pick: (category: CategoryId, sessions) => {
-      this.takeWeekOnShow();
-      const { [category]: _, ...others } = this.picks;
-      this.picks = sessions === null ? others : { ...others, [category]: sessions };
-      this.finishAct();
+      this.#takeWeekOnShow();
+      const { [category]: _, ...others } = this.#picks;
+      this.#picks = sessions === null ? others : { ...others, [category]: sessions };
+      this.#finishAct();
     },
     ask: (quantity, from) => {
       // From a derivation one goes on to other numbers; on closing, the focus goes back to the one before it.
-      if (from && !from.closest('#why')) this.opener = from;
-      this.asked = quantity;
+      if (from && !from.closest('#why')) this.#opener = from;
+      this.#asked = quantity;
       this.requestUpdate();
-      void this.moveFocus();
+      void this.#moveFocus();
     },
   };
 
   /** A person goes on from the week on show, also where the page has asked for one that cannot be. */
-  private takeWeekOnShow(): void {
-    if (this.outcome?.ok === false) Object.assign(this, this.lastGood?.inputs);
+  #takeWeekOnShow(): void {
+    if (this.#outcome?.ok === false) Object.assign(this, this.#lastGood?.inputs);
   }
 
-  private refuse(field: NumberField, draft: Draft): void {
-    this.drafts = { ...this.drafts, [field]: draft };
+  #refuse(field: NumberField, draft: Draft): void {
+    this.#drafts = { ...this.#drafts, [field]: draft };
     this.requestUpdate();
-    this.status.tell(() => {
-      const { words } = this.language;
-      return (words && this.more.details?.sayProblem(words, draft.problem)) ?? '';
+    this.#status.tell(() => {
+      const { words } = this.#language;
+      return (words && this.#more.details?.sayProblem(words, draft.problem)) ?? '';
     });
   }
 
-  private forget(field: NumberField): void {
-    const { [field]: _, ...others } = this.drafts;
-    this.drafts = others;
+  #forget(field: NumberField): void {
+    const { [field]: _, ...others } = this.#drafts;
+    this.#drafts = others;
   }
 
   /** What is wrong with an input as it was typed, all else being as it is on show. */
-  private problemWith(inputs: Partial<PlanInputs>): Problem | undefined {
-    const outcome = this.methods.planner?.plan({ ...this.lastGood?.inputs, ...inputs });
+  #problemWith(inputs: Partial<PlanInputs>): Problem | undefined {
+    const outcome = this.#methods.planner?.plan({ ...this.#lastGood?.inputs, ...inputs });
     return outcome?.ok === false ? outcome.problems[0] : undefined;
   }
 
-  private finishAct(): void {
-    const before = this.lastGood;
-    this.replan();
+  #finishAct(): void {
+    const before = this.#lastGood;
+    this.#replan();
     this.requestUpdate();
-    if (this.outcome?.ok !== true || this.lastGood === before) return;
-    const { words } = this.language;
-    if (words) this.status.tell(() => this.statusText(words));
-    this.dispatchEvent(new PlanChangeEvent(this.outcome.value));
+    if (this.#outcome?.ok !== true || this.#lastGood === before) return;
+    const { words } = this.#language;
+    if (words) this.#status.tell(() => this.#statusText(words));
+    this.dispatchEvent(new PlanChangeEvent(this.#outcome.value));
   }
 
-  private statusText(words: Words): string {
-    const { planner } = this.methods;
-    return planner && this.lastGood ? statusMessage(words, planner.method, this.lastGood) : '';
+  #statusText(words: Words): string {
+    const { planner } = this.#methods;
+    return planner && this.#lastGood ? statusMessage(words, planner.method, this.#lastGood) : '';
   }
 
   /** A derivation that opens takes the focus, and gives it back to the number it was asked from. */
-  private async moveFocus(): Promise<void> {
+  async #moveFocus(): Promise<void> {
     await this.updateComplete;
-    const target = this.asked === null ? this.opener : this.renderRoot.querySelector<HTMLElement>('#why-title');
+    const target = this.#asked === null ? this.#opener : this.renderRoot.querySelector<HTMLElement>('#why-title');
     target?.focus({ preventScroll: true });
     target?.scrollIntoView({ block: 'nearest' });
   }
 
-  private view(words: Words): View | null {
-    const { planner } = this.methods;
-    if (!planner || !this.lastGood) return null;
-    const { lastGood: plan, drafts, asked, actions: act } = this;
-    return { words, method: planner.method, plan, drafts, asked, details: this.more.details, act };
+  #view(words: Words): View | null {
+    const { planner } = this.#methods;
+    if (!planner || !this.#lastGood) return null;
+    const plan = this.#lastGood;
+    return {
+      words,
+      method: planner.method,
+      plan,
+      drafts: this.#drafts,
+      asked: this.#asked,
+      details: this.#more.details,
+      act: this.#actions,
+    };
   }
 
   protected override render(): TemplateResult {
-    const { words } = this.language;
-    const view = words && this.view(words);
+    const { words } = this.#language;
+    const view = words && this.#view(words);
     if (!words || !view) return html`<slot></slot>`;
     return html`<section class="planner" part="planner" lang=${words.language} aria-label=${words.say('planner.label')}>
-      ${view.details?.problemBox(words, 'faulty-method', this.methods.problems)}
-      ${view.details?.problemBox(words, 'faulty-inputs', this.inputProblems())}
-      ${this.panelsWanted().names.map((name) => panels[name].render(view))}
-      <div class="visually-hidden" role="status">${this.status.text || nothing}</div>
+      ${view.details?.problemBox(words, 'faulty-method', this.#methods.problems)}
+      ${view.details?.problemBox(words, 'faulty-inputs', this.#inputProblems())}
+      ${this.#panelsWanted().names.map((name) => panels[name].render(view))}
+      <div class="visually-hidden" role="status">${this.#status.text || nothing}</div>
     </section>`;
   }
 }
@@ -277,13 +285,4 @@ function isSameRequest(one: PlanRequest, other: PlanRequest): boolean {
 function startingPlan(planner: { plan(request: PlanRequest): Outcome<Plan> }): Plan | null {
   const start = planner.plan({});
   return start.ok ? start.value : null;
-}
-
-declare global {
-  interface HTMLElementTagNameMap {
-    'weekwright-planner': WeekwrightPlanner;
-  }
-  interface HTMLElementEventMap {
-    'plan-change': PlanChangeEvent;
-  }
 }

@@ -12,31 +12,31 @@ interface Made {
 
 /** The derivations of a whole plan, each with how well it is founded; those that did not change are handed out again. */
 export class PlanDerivations {
-  private readonly method: Method;
-  private readonly deriver: Deriver;
-  private readonly made = new Map<string, Made>();
+  readonly #method: Method;
+  readonly #deriver: Deriver;
+  readonly #made = new Map<string, Made>();
 
   constructor(method: Method, deriver: Deriver) {
-    this.method = method;
-    this.deriver = deriver;
+    this.#method = method;
+    this.#deriver = deriver;
   }
 
   /** Derivations by quantity id while the split `splitId` is in use. */
   all(splitId: string): Plan['derivations'] {
     const derivations: Record<string, PlanDerivation> = {};
-    for (const id of this.deriver.quantities) derivations[id] = this.one(id, splitId);
+    for (const id of this.#deriver.quantities) derivations[id] = this.#one(id, splitId);
     return derivations;
   }
 
-  private one(id: string, splitId: string): PlanDerivation {
-    const plain = this.deriver.derive(id);
-    const last = this.made.get(id);
+  #one(id: string, splitId: string): PlanDerivation {
+    const plain = this.#deriver.derive(id);
+    const last = this.#made.get(id);
     if (last?.splitId === splitId && last.plain === plain) return last.founded;
     const { quantity, kind, value, formula, readings, rules, error } = plain;
-    const { status, sources, reason } = provenanceOf(this.method, id, splitId);
+    const { status, sources, reason } = provenanceOf(this.#method, id, splitId);
     // Field by field: two spreads take ten times as long, and every event makes dozens of these.
     const founded = { quantity, kind, value, formula, readings, rules, error, status, sources, reason };
-    this.made.set(id, { splitId, plain, founded });
+    this.#made.set(id, { splitId, plain, founded });
     return founded;
   }
 }

@@ -2,6 +2,7 @@ import type { Method, Rule } from '../training/method/document.js';
 import { categoryIds, type ByCategory, type CategoryId } from '../training/method/ids.js';
 import { categoryQuantity } from '../training/method/names.js';
 import type { Derivation } from '../sheet/derivation.js';
+import { withoutNoise } from '../sheet/numbers.js';
 import type { Notice, RuleOutcome } from './document.js';
 
 /** What the notices are drawn from. */
@@ -43,7 +44,7 @@ function everySecondWeek(method: Method, rule: Rule, { on, before, after }: Rule
   const category = method.categories.find((each) => each.id === id);
   if (!category || before === null || after === null) return [];
   const { step } = method.rounding;
-  const moved = before - after;
+  const moved = withoutNoise(before - after);
   if (moved <= 0) return [];
   const session = Math.max(category.session.shortest, Math.round((2 * moved) / step) * step);
   return [

@@ -1,6 +1,7 @@
 import { Column } from '../sheet/column.js';
 import { Deriver } from '../sheet/derive.js';
 import { explainFailure } from '../sheet/explain-failure.js';
+import { withoutNoise } from '../sheet/numbers.js';
 import type { Outcome, Problem } from '../problem.js';
 import type { Method } from '../training/method/document.js';
 import {
@@ -25,13 +26,13 @@ import { ruleOutcomes } from './rule-outcomes.js';
 /** Answers requests by one method. It keeps the last week computed, so that a small change costs little. */
 export class Planner {
   readonly method: Method;
-  private readonly column: Column;
-  private readonly derivations: PlanDerivations;
+  readonly #column: Column;
+  readonly #derivations: PlanDerivations;
 
   constructor({ method, sheet }: LoadedMethod) {
     this.method = method;
-    this.column = new Column(sheet.program);
-    this.derivations = new PlanDerivations(method, new Deriver(sheet, this.column));
+    this.#column = new Column(sheet.program);
+    this.#derivations = new PlanDerivations(method, new Deriver(sheet, this.#column));
   }
 
   /**
@@ -42,21 +43,24 @@ export class Planner {
   plan(request: RawRequest): Outcome<Plan> {
     const read = readRequest(request, this.method);
     if (!read.ok) return read;
-    this.column.set(inputValues(read.value.inputs));
-    const problems = this.missingMinutes();
-    return problems.length > 0 ? { ok: false, problems } : { ok: true, value: this.assemble(read.value) };
+    this.#column.set(inputValues(read.value.inputs));
+    const problems = this.#missingMinutes();
+    return problems.length > 0 ? { ok: false, problems } : { ok: true, value: this.#assemble(read.value) };
   }
 
-  private assemble({ inputs, picks }: ReadRequest): Plan {
+  #assemble({ inputs, picks }: ReadRequest): Plan {
     const { method } = this;
-    const split = this.split();
-    const derivations = this.derivations.all(split.id);
-    const needs = byCategory((id) => this.need(id));
+    const split = this.#split();
+    const derivations = this.#derivations.all(split.id);
+    const needs = byCategory((id) => this.#need(id));
     const options = byCategory((id) => sessionOptions(needs[id]));
     const fits = (id: CategoryId): boolean => isSessionOption(picks[id] ?? [], needs[id]);
-    const rounded = this.values('rounded');
-    const total = { exact: this.column.value('planned_minutes'), rounded: this.column.value('total_rounded') };
-    const rules = ruleOutcomes(method, this.column, derivations);
+    const rounded = this.#values('rounded');
+    const total = {
+      exact: withoutNoise(this.#column.value('planned_minutes')),
+      rounded: this.#column.value('total_rounded'),
+    };
+    const rules = ruleOutcomes(method, this.#column, derivations);
     const droppedPicks = categoryIds.filter((id) => picks[id] && options[id].length > 0 && !fits(id));
     return {
       format: 'weekwright-plan',
@@ -64,7 +68,7 @@ export class Planner {
       method: { id: method.id, name: method.name },
       inputs,
       split,
-      minutes: this.values('minutes'),
+      minutes: this.#values('minutes'),
       rounded,
       total,
       options,
@@ -77,47 +81,54 @@ export class Planner {
     };
   }
 
-  private split(): Plan['split'] {
+  #split(): Plan['split'] {
     const { splits } = this.method;
     const isUsed = ({ id, when }: Method['splits'][number]): boolean =>
-      when === undefined || this.column.value(splitQuantity(id)) !== 0;
+      when === undefined || this.#column.value(splitQuantity(id)) !== 0;
     const split = splits.find(isUsed);
     if (!split) throw new Error('the last split of a method has no condition');
-    return { id: split.id, shares: this.values('share'), status: split.status };
+    return { id: split.id, shares: this.#values('share'), status: split.status };
   }
 
-  private values(what: 'share' | 'minutes' | 'rounded'): ByCategory<number> {
-    return byCategory((id) => this.value(id, what));
+  #values(what: 'share' | 'minutes' | 'rounded'): ByCategory<number> {
+    return byCategory((id) => this.#value(id, what));
   }
 
-  private value(id: CategoryId, what: Parameters<typeof categoryQuantity>[1]): number {
-    return this.column.value(categoryQuantity(id, what));
+  #value(id: CategoryId, what: Parameters<typeof categoryQuantity>[1]): number {
+    return withoutNoise(this.#column.value(categoryQuantity(id, what)));
   }
 
-  private need(id: CategoryId): SessionNeed {
+  #need(id: CategoryId): SessionNeed {
     return {
-      exact: this.value(id, 'minutes'),
-      rounded: this.value(id, 'rounded'),
+      exact: this.#value(id, 'minutes'),
+      rounded: this.#value(id, 'rounded'),
       limits: {
-        shortest: this.value(id, 'shortest'),
-        typical: this.value(id, 'typical'),
-        longest: this.value(id, 'longest'),
+        shortest: this.#value(id, 'shortest'),
+        typical: this.#value(id, 'typical'),
+        longest: this.#value(id, 'longest'),
       },
       rounding: this.method.rounding,
     };
   }
 
   /** A plan needs minutes for every category; a coach's formula may fail to give them, or give more than a week has. */
-  private missingMinutes(): Problem[] {
-    const ofCategories = categoryIds.flatMap((id) => this.minutesProblem(categoryQuantity(id, 'minutes')));
-    return ofCategories.length > 0 ? ofCategories : this.minutesProblem('planned_minutes');
+  #missingMinutes(): Problem[] {
+    const ofCategories = categoryIds.flatMap((id) => this.#minutesProblem(categoryQuantity(id, 'minutes')));
+    if (ofCategories.length > 0) return ofCategories;
+    // A rule can set minutes whatever their share: then the share alone has no value.
+    const ofShares = categoryIds.flatMap((id) => this.#valueProblem(categoryQuantity(id, 'share')));
+    return [...ofShares, ...this.#minutesProblem('planned_minutes')];
   }
 
-  private minutesProblem(path: string): Problem[] {
-    const value = this.column.value(path);
+  #minutesProblem(path: string): Problem[] {
+    const value = this.#column.value(path);
     const allowed = { least: 0, most: minutesInAWeek };
     if (value < allowed.least || value > allowed.most) return [{ path, value, code: 'out-of-range', allowed }];
-    const cause = explainFailure(this.column, path);
+    return this.#valueProblem(path);
+  }
+
+  #valueProblem(path: string): Problem[] {
+    const cause = explainFailure(this.#column, path);
     return cause ? [{ path, value: null, code: 'no-value', allowed: { cause } }] : [];
   }
 }

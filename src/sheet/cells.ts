@@ -59,7 +59,7 @@ export function cellsOf(model: SheetModel, book: FormulaBook): Cells {
     });
     if (rule.to === undefined) continue;
     const given = chains.advance(rule.to, { rule: rule.id, role: 'to', when });
-    const sum = [when, 'other', 'value', after, '-', '+', 'other', 'if()'];
+    const sum = [when, 'other', 'value', after, 'hand()', 'other', 'if()'];
     formulas.push({ id: given, code: rule.enabled ? sum : ['other'], locals });
   }
   return { formulas, blocks: model.blocks, stages: chains.stages };
@@ -68,31 +68,31 @@ export function cellsOf(model: SheetModel, book: FormulaBook): Cells {
 /** Names the cells of each quantity's chain while the rules are gone through in order. */
 class Chains {
   readonly stages = new Map<string, Stage[]>();
-  private readonly lengths = new Map<string, number>();
+  readonly #lengths = new Map<string, number>();
 
   constructor(model: SheetModel) {
     for (const { on, to } of model.rules)
-      for (const id of to === undefined ? [on] : [on, to]) this.lengths.set(id, (this.lengths.get(id) ?? 0) + 1);
+      for (const id of to === undefined ? [on] : [on, to]) this.#lengths.set(id, (this.#lengths.get(id) ?? 0) + 1);
   }
 
   first(id: string): string {
-    return this.name(id, 0);
+    return this.#name(id, 0);
   }
 
   now(id: string): string {
-    return this.name(id, this.stages.get(id)?.length ?? 0);
+    return this.#name(id, this.stages.get(id)?.length ?? 0);
   }
 
   advance(id: string, stage: Pick<Stage, 'rule' | 'role' | 'when'>): string {
     const stages = this.stages.get(id) ?? [];
     const before = this.now(id);
-    const after = this.name(id, stages.length + 1);
+    const after = this.#name(id, stages.length + 1);
     this.stages.set(id, [...stages, { ...stage, before, after }]);
     return after;
   }
 
   /** The last cell of a chain has the quantity's own name, the ones before it a number behind it. */
-  private name(id: string, index: number): string {
-    return index === (this.lengths.get(id) ?? 0) ? id : `${id}.${index}`;
+  #name(id: string, index: number): string {
+    return index === (this.#lengths.get(id) ?? 0) ? id : `${id}.${index}`;
   }
 }

@@ -7,15 +7,15 @@ export class Column {
   readonly program: Program;
   /** Every value of the column by register; read only. NaN where a cell has no number. */
   readonly registers: Float64Array;
-  private readonly changed: Uint8Array;
-  private readonly everyCell: Int32Array;
+  readonly #changed: Uint8Array;
+  readonly #everyCell: Int32Array;
 
   constructor(program: Program) {
     this.program = program;
     this.registers = program.initial.slice();
-    this.changed = new Uint8Array(this.registers.length).fill(1);
-    this.everyCell = Int32Array.from(program.cells.keys());
-    this.run(this.everyCell);
+    this.#changed = new Uint8Array(this.registers.length).fill(1);
+    this.#everyCell = Int32Array.from(program.cells.keys());
+    this.#run(this.#everyCell);
   }
 
   /** The number of a cell, NaN where it has none. Throws for a name that the sheet does not have. */
@@ -37,35 +37,35 @@ export class Column {
    */
   set(values: Readonly<Record<string, number>>): string[] {
     const ids = Object.keys(values);
-    const registers = ids.map((id) => this.settable(id));
-    const touched = registers.filter((register, index) => this.put(register, values[ids[index]!]!));
-    return touched.length === 0 ? [] : this.run(this.cellsReached(touched));
+    const registers = ids.map((id) => this.#settable(id));
+    const touched = registers.filter((register, index) => this.#put(register, values[ids[index]!]!));
+    return touched.length === 0 ? [] : this.#run(this.#cellsReached(touched));
   }
 
-  private settable(id: string): number {
+  #settable(id: string): number {
     const register = this.registerOf(id);
     if (!this.program.reached.has(register)) throw new Error(`${id} is computed and cannot be set`);
     return register;
   }
 
   /** Fills a register; true where its value is another than before. */
-  private put(register: number, value: number): boolean {
+  #put(register: number, value: number): boolean {
     const plain = plainNumber(value);
     if (Object.is(this.registers[register], plain)) return false;
     this.registers[register] = plain;
-    this.changed[register] = 1;
+    this.#changed[register] = 1;
     return true;
   }
 
   /** The cells one input can change; where several changed, all cells, of which only those that read a change are run. */
-  private cellsReached(touched: readonly number[]): Int32Array {
+  #cellsReached(touched: readonly number[]): Int32Array {
     const reached = touched.length === 1 ? this.program.reached.get(touched[0]!) : undefined;
-    return reached ?? this.everyCell;
+    return reached ?? this.#everyCell;
   }
 
-  private run(indexes: Int32Array): string[] {
-    const changedIds = runCells(this.program, indexes, { registers: this.registers, changed: this.changed });
-    this.changed.fill(0);
+  #run(indexes: Int32Array): string[] {
+    const changedIds = runCells(this.program, indexes, { registers: this.registers, changed: this.#changed });
+    this.#changed.fill(0);
     return changedIds;
   }
 }

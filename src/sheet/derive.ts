@@ -1,6 +1,7 @@
 import type { Column } from './column.js';
 import type { Derivation, Reading, RuleStep } from './derivation.js';
 import { explainFailure } from './explain-failure.js';
+import { withoutNoise } from './numbers.js';
 import { recipesOf, type Recipe, type RulePlace } from './recipes.js';
 import type { Sheet } from './sheet.js';
 
@@ -13,52 +14,52 @@ interface Made {
 export class Deriver {
   /** Every quantity of the sheet: inputs, constants, formulas, then what blocks compute. */
   readonly quantities: readonly string[];
-  private readonly column: Column;
-  private readonly recipes: ReadonlyMap<string, Recipe>;
-  private readonly made = new Map<string, Made>();
+  readonly #column: Column;
+  readonly #recipes: ReadonlyMap<string, Recipe>;
+  readonly #made = new Map<string, Made>();
 
   constructor(sheet: Sheet, column: Column) {
-    this.column = column;
-    this.recipes = new Map(recipesOf(sheet).map((recipe) => [recipe.quantity.name, recipe]));
-    this.quantities = [...this.recipes.keys()];
+    this.#column = column;
+    this.#recipes = new Map(recipesOf(sheet).map((recipe) => [recipe.quantity.name, recipe]));
+    this.quantities = [...this.#recipes.keys()];
   }
 
   /** Why the quantity `id` has its value. Throws for a name that is no quantity of the sheet. */
   derive(id: string): Derivation {
-    const recipe = this.recipes.get(id);
+    const recipe = this.#recipes.get(id);
     if (!recipe) throw new Error(`the sheet has no quantity ${id}`);
-    const last = this.made.get(id);
+    const last = this.#made.get(id);
     // What failed may now fail for another reason, which no number shows.
-    if (last?.derivation.error === null && this.holds(recipe.shown, last.numbers)) return last.derivation;
-    const numbers = recipe.shown.map((register) => this.column.registers[register]!);
-    const derivation = this.make(recipe);
-    this.made.set(id, { numbers, derivation });
+    if (last?.derivation.error === null && this.#holds(recipe.shown, last.numbers)) return last.derivation;
+    const numbers = recipe.shown.map((register) => this.#column.registers[register]!);
+    const derivation = this.#make(recipe);
+    this.#made.set(id, { numbers, derivation });
     return derivation;
   }
 
   /** True where the registers still hold these numbers. */
-  private holds(shown: readonly number[], numbers: readonly number[]): boolean {
-    const { registers } = this.column;
+  #holds(shown: readonly number[], numbers: readonly number[]): boolean {
+    const { registers } = this.#column;
     for (let index = 0; index < shown.length; index += 1)
       if (!Object.is(registers[shown[index]!], numbers[index])) return false;
     return true;
   }
 
-  private make({ quantity, kind, formula, reads, rules }: Recipe): Derivation {
-    const value = this.number(quantity.register);
+  #make({ quantity, kind, formula, reads, rules }: Recipe): Derivation {
+    const value = this.#number(quantity.register);
     return {
       quantity: quantity.name,
       kind,
       value,
       formula,
-      readings: reads.map(({ name, register }): Reading => ({ name, value: this.number(register) })),
-      rules: rules.map((place) => this.ruleStep(place)),
-      error: value === null ? explainFailure(this.column, quantity.name) : null,
+      readings: reads.map(({ name, register }): Reading => ({ name, value: this.#number(register) })),
+      rules: rules.map((place) => this.#ruleStep(place)),
+      error: value === null ? explainFailure(this.#column, quantity.name) : null,
     };
   }
 
-  private ruleStep({ rule, role, ...places }: RulePlace): RuleStep {
-    const [before, after] = [this.number(places.before), this.number(places.after)];
+  #ruleStep({ rule, role, ...places }: RulePlace): RuleStep {
+    const [before, after] = [this.#number(places.before), this.#number(places.after)];
     return {
       rule: rule.id,
       role,
@@ -71,9 +72,11 @@ export class Deriver {
     };
   }
 
-  /** JSON has no NaN: a cell without a number is null. */
-  private number(register: number): number | null {
-    const value = this.column.registers[register]!;
-    return Number.isFinite(value) ? value : null;
+  /** As people read it: what is computed without the noise of binary fractions, null where there is none (as in JSON). */
+  #number(register: number): number | null {
+    const value = this.#column.registers[register]!;
+    if (!Number.isFinite(value)) return null;
+    const isSetByHand = this.#column.program.reached.has(register);
+    return isSetByHand ? value : withoutNoise(value);
   }
 }

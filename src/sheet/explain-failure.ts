@@ -38,7 +38,7 @@ function operandsUsed(column: Column, step: number): number[] {
   const { steps } = column.program;
   const [operation = 0, , a = 0, b = 0, c = 0] = steps.subarray(step, step + stepWidth);
   const token = tokenOf(operation);
-  if (token !== 'if()') return [a, b].slice(0, operandCount(token));
+  if (token !== 'if()') return [a, b, c].slice(0, operandCount(token));
   const condition = column.registers[a]!;
   return Number.isNaN(condition) ? [a] : [condition === 0 ? c : b];
 }

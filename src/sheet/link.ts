@@ -57,49 +57,49 @@ function cellMeant(name: string, locals: FormulaCell['locals']): string {
 }
 
 class ProgramBuilder {
-  private readonly values: number[] = [];
-  private readonly registers = new Map<string, number>();
-  private readonly constants = new Map<number, number>();
-  private readonly names: Readonly<Record<string, number>>;
-  private readonly settable: readonly number[];
-  private readonly steps: number[] = [];
-  private readonly cells: ProgramCell[] = [];
-  private readonly errors = new Map<string, CellError>();
+  readonly #values: number[] = [];
+  readonly #registers = new Map<string, number>();
+  readonly #constants = new Map<number, number>();
+  readonly #names: Readonly<Record<string, number>>;
+  readonly #settable: readonly number[];
+  readonly #steps: number[] = [];
+  readonly #cells: ProgramCell[] = [];
+  readonly #errors = new Map<string, CellError>();
 
   constructor(model: SheetModel) {
-    this.names = model.names;
+    this.#names = model.names;
     for (const { id, start } of model.inputs) this.allocate(id, start);
     for (const { id, constant } of model.constants) this.allocate(id, constant);
-    this.settable = [...this.registers.values()];
+    this.#settable = [...this.#registers.values()];
   }
 
   allocate(id: string, value = Number.NaN): void {
-    this.registers.set(id, this.values.push(plainNumber(value)) - 1);
+    this.#registers.set(id, this.#values.push(plainNumber(value)) - 1);
   }
 
   fail(id: string, error: CellError): void {
-    this.errors.set(id, error);
+    this.#errors.set(id, error);
   }
 
   addFormula(cell: FormulaCell): void {
     const names = namesOf(cell);
-    const missing = names.find((name) => !this.registers.has(name) && !Object.hasOwn(this.names, name));
+    const missing = names.find((name) => !this.#registers.has(name) && !Object.hasOwn(this.#names, name));
     if (missing !== undefined) return this.fail(cell.id, { code: 'unknown-name', name: quantityOf(missing) });
-    const register = this.register(cell.id);
-    const start = this.steps.length;
-    this.lay(cell, register);
-    const reads = names.filter((name) => this.registers.has(name)).map((name) => this.register(name));
-    this.cells.push({ id: cell.id, register, start, end: this.steps.length, reads, block: null });
+    const register = this.#register(cell.id);
+    const start = this.#steps.length;
+    this.#lay(cell, register);
+    const reads = names.filter((name) => this.#registers.has(name)).map((name) => this.#register(name));
+    this.#cells.push({ id: cell.id, register, start, end: this.#steps.length, reads, block: null });
   }
 
   addBlock(definition: Block): void {
-    const missing = definition.reads.find((name) => !this.registers.has(name));
+    const missing = definition.reads.find((name) => !this.#registers.has(name));
     if (missing !== undefined)
       return definition.writes.forEach((id) => this.fail(id, { code: 'unknown-name', name: missing }));
-    const writes = definition.writes.map((name) => this.register(name));
-    const reads = definition.reads.map((name) => this.register(name));
-    const end = this.steps.length;
-    this.cells.push({
+    const writes = definition.writes.map((name) => this.#register(name));
+    const reads = definition.reads.map((name) => this.#register(name));
+    const end = this.#steps.length;
+    this.#cells.push({
       id: definition.id,
       register: writes[0] ?? 0,
       start: end,
@@ -110,57 +110,57 @@ class ProgramBuilder {
   }
 
   finish(): Program {
-    const reached = new Map(this.settable.map((register) => [register, this.reachedFrom(register)]));
+    const reached = new Map(this.#settable.map((register) => [register, this.#reachedFrom(register)]));
     return {
-      initial: Float64Array.from(this.values),
-      registers: this.registers,
-      steps: Int32Array.from(this.steps),
-      cells: this.cells,
+      initial: Float64Array.from(this.#values),
+      registers: this.#registers,
+      steps: Int32Array.from(this.#steps),
+      cells: this.#cells,
       reached,
-      errors: this.errors,
+      errors: this.#errors,
     };
   }
 
   /** Lays down a cell's steps; the last one fills the cell's own register. */
-  private lay(cell: FormulaCell, register: number): void {
+  #lay(cell: FormulaCell, register: number): void {
     const stack: number[] = [];
     cell.code.forEach((token, index) => {
-      if (typeof token === 'number' || !isOperation(token)) return void stack.push(this.operand(cell, token));
+      if (typeof token === 'number' || !isOperation(token)) return void stack.push(this.#operand(cell, token));
       const count = operandCount(token);
       const [a = 0, b = 0, c = 0] = stack.splice(stack.length - count, count);
-      const target = index === cell.code.length - 1 ? register : this.values.push(Number.NaN) - 1;
-      this.steps.push(operationCode[token], target, a, b, c);
+      const target = index === cell.code.length - 1 ? register : this.#values.push(Number.NaN) - 1;
+      this.#steps.push(operationCode[token], target, a, b, c);
       stack.push(target);
     });
     // A formula that is a lone name or number is copied by taking the larger of it and itself.
     const [only = register] = stack;
-    if (only !== register) this.steps.push(operationCode['max()'], register, only, only, 0);
+    if (only !== register) this.#steps.push(operationCode['max()'], register, only, only, 0);
   }
 
-  private operand(cell: FormulaCell, token: number | string): number {
-    if (typeof token === 'number') return this.constant(token);
+  #operand(cell: FormulaCell, token: number | string): number {
+    if (typeof token === 'number') return this.#constant(token);
     const name = cellMeant(token, cell.locals);
-    return this.registers.get(name) ?? this.constant(this.names[name] ?? Number.NaN);
+    return this.#registers.get(name) ?? this.#constant(this.#names[name] ?? Number.NaN);
   }
 
-  private constant(value: number): number {
-    const known = this.constants.get(value);
+  #constant(value: number): number {
+    const known = this.#constants.get(value);
     if (known !== undefined) return known;
-    const register = this.values.push(value) - 1;
-    this.constants.set(value, register);
+    const register = this.#values.push(value) - 1;
+    this.#constants.set(value, register);
     return register;
   }
 
-  private register(id: string): number {
-    const register = this.registers.get(id);
+  #register(id: string): number {
+    const register = this.#registers.get(id);
     if (register === undefined) throw new Error(`no register for ${id}`);
     return register;
   }
 
-  private reachedFrom(register: number): Int32Array {
+  #reachedFrom(register: number): Int32Array {
     const changed = new Set([register]);
     const indexes: number[] = [];
-    this.cells.forEach((cell, index) => {
+    this.#cells.forEach((cell, index) => {
       if (!cell.reads.some((read) => changed.has(read))) return;
       indexes.push(index);
       for (const written of cell.block?.writes ?? [cell.register]) changed.add(written);

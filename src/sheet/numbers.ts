@@ -36,6 +36,25 @@ function nearestOr(whole: number, value: number): number {
   return isNear(value, nearest) && !isNear(value, whole) ? nearest : whole;
 }
 
+/**
+ * The number without the noise of binary fractions: `withoutNoise(73.79999999999998)` is 73.8. One that is no decimal
+ * of nine places stays as it is.
+ */
+export function withoutNoise(value: number): number {
+  const short = Math.round(value * 1e9) / 1e9;
+  return Number.isFinite(short) && isNear(value, short) ? short : value;
+}
+
+/**
+ * What is left of `held` when `given` comes to it and `taken` goes; exactly nothing where only rounding errors are left,
+ * so that giving everything away leaves neither a trace nor a debt.
+ */
+export function handOn(held: number, given: number, taken: number): number {
+  const left = held + (given - taken);
+  const largest = Math.max(Math.abs(held), Math.abs(given), Math.abs(taken));
+  return Math.abs(left) <= relativeTolerance * largest ? 0 : left;
+}
+
 /** A number as cells hold it: zero without a sign, and NaN for whatever is not finite. */
 export function plainNumber(value: number): number {
   return Number.isFinite(value) ? value + 0 : Number.NaN;

@@ -1,4 +1,4 @@
-import { ceilNear, floorNear, isNear, plainNumber, roundHalfAway } from './numbers.js';
+import { ceilNear, floorNear, handOn, isNear, plainNumber, roundHalfAway } from './numbers.js';
 import { stepWidth, type Program, type ProgramCell } from './program.js';
 
 /** Where cells find and leave their values, and the marks (1) on those that have changed. */
@@ -102,8 +102,11 @@ export function runCells({ cells, steps }: Program, indexes: Int32Array, workspa
         case 22: // abs
           result = Math.abs(a);
           break;
-        default: // sqrt
+        case 23: // sqrt
           result = Math.sqrt(a);
+          break;
+        default: // hand
+          result = plainNumber(handOn(a, b, registers[steps[step + 4]!]!));
       }
       registers[steps[step + 1]!] = result;
     }
@@ -114,7 +117,6 @@ export function runCells({ cells, steps }: Program, indexes: Int32Array, workspa
   return changedIds;
 }
 
-/** A cell that reads nothing, of numbers alone, is run whenever it is met: a new column has no other way to its value. */
 /** A cell that reads nothing is always run: in the first run it has to be, and later it changes nothing. */
 function isStale(reads: readonly number[], changed: Uint8Array): boolean {
   for (let index = 0; index < reads.length; index += 1) if (changed[reads[index]!] === 1) return true;

@@ -43,7 +43,7 @@ export function formulasRace(): Race {
     title: `The built-in method, ${watched.length} formulas and ${model.rules.length} rules: one step of the hours`,
     runners: [
       {
-        name: 'written by hand',
+        name: 'by hand',
         run: (event) => weekAt(event).minutes.slow,
         result: (event) => numbersOf(weekAt(event)),
       },
@@ -65,7 +65,7 @@ export function roundedRace(): Race {
     title: 'The same, with minutes rounded to whole steps by the same function',
     runners: [
       {
-        name: 'written by hand',
+        name: 'by hand',
         run: (event) => roundWeek(weekAt(event).minutes).slow,
         result: (event) => Object.values(roundWeek(weekAt(event).minutes)),
       },

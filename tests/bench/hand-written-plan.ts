@@ -12,15 +12,15 @@ const limits = {
 };
 const rounding = { step: 5, tolerance_minutes: 10, tolerance_share: 0.1 };
 
-/** A plan without derivations; `options` gives the session options, the costliest part. */
-export function handWrittenPlan(inputs: PlanInputs, options: typeof optionsOf = optionsOf): Omit<Plan, 'derivations'> {
+/** A plan without derivations, by the same session options as ours. */
+export function handWrittenPlan(inputs: PlanInputs): Omit<Plan, 'derivations'> {
   const split = hand.splitOf(inputs);
   const shares = hand.sharesOf(split);
   const minutes = hand.minutesOf(inputs.hours * 60, shares);
   const rules = applyRules(minutes, inputs);
   const rounded = hand.roundWeek(minutes);
   const total = { exact: sum(minutes), rounded: sum(rounded) };
-  const choices = options(minutes, rounded);
+  const options = handWrittenOptions(minutes, rounded);
   return {
     format: 'weekwright-plan',
     version: 1,
@@ -30,8 +30,8 @@ export function handWrittenPlan(inputs: PlanInputs, options: typeof optionsOf = 
     minutes,
     rounded,
     total,
-    options: choices,
-    sessions: byCategory((id) => choices[id][0] ?? []),
+    options,
+    sessions: byCategory((id) => options[id][0] ?? []),
     rules,
     notices: [...rules.flatMap(ruleNotices), ...totalNotice(total)],
     week: null,
@@ -39,12 +39,9 @@ export function handWrittenPlan(inputs: PlanInputs, options: typeof optionsOf = 
   };
 }
 
-export function optionsOf(minutes: hand.Amounts, rounded: hand.Amounts): Plan['options'] {
+export function handWrittenOptions(minutes: hand.Amounts, rounded: hand.Amounts): Plan['options'] {
   return byCategory((id) => sessionOptions({ exact: minutes[id], rounded: rounded[id], limits: limits[id], rounding }));
 }
-
-/** No options: to see what the rest of a plan costs. */
-export const noOptions = (): Plan['options'] => byCategory(() => []);
 
 function applyRules(minutes: hand.Amounts, inputs: PlanInputs): RuleOutcome[] {
   const change = (id: string, [on, to]: readonly [CategoryId, CategoryId], act: () => void): RuleOutcome => {

@@ -5,7 +5,7 @@ type Operands = readonly [last: string, near: string, far: string];
 
 /** Kinds of formula in turn; their results stay between 0 and 100 where their operands do. */
 const kinds: readonly ((operands: Operands) => string)[] = [
-  ([a, b, c]) => `${a} * 0.5 + ${b} * 0.25 + ${c} * 0.25`,
+  ([a, b]) => `${a} * 0.5 + ${b} * 0.5`,
   ([a, b, c]) => `${a} > ${b} ? ${c} : ${a} * 0.5`,
   ([a, b, c]) => `min(${a}, ${b} + 3) * 0.75 + ${c} / 8`,
   ([a, b]) => `(${a} + ${b}) / 2`,

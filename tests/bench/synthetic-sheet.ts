@@ -1,7 +1,7 @@
 import { compileFormula } from '../../src/sheet/formula/compile.js';
 import type { CompiledFormula, FormulaBook } from '../../src/sheet/formula/compiled-formula.js';
 import { isOperation } from '../../src/sheet/formula/operations.js';
-import type { SheetModel } from '../../src/sheet/model.js';
+import type { FormulaQuantity, SheetModel } from '../../src/sheet/model.js';
 import { formulaTexts } from '../../src/sheet/sheet.js';
 import type { Race, Runner } from './measure.js';
 import { peersOf } from './peers.js';
@@ -28,7 +28,11 @@ export function syntheticRace(change: 'wide' | 'narrow', columns: number): Race 
   const reach = change === 'wide' ? 'all of them change' : 'few of them change';
   return {
     title: `${model.formulas.length} quantities, ${operations} operations, ${columns === 1 ? 'one column' : `${columns} columns`}: ${reach}`,
-    runners: [byHand({ model, input, values }), ...peersOf({ model, book, input, values, watched })],
+    runners: [
+      byHand('by hand, a function each', asFunctions, { model, input, values }),
+      byHand('by hand, one list of assignments', asStatements, { model, input, values }),
+      ...peersOf({ model, book, input, values, watched }),
+    ],
     events: 100,
   };
 }
@@ -39,34 +43,54 @@ interface HandWork {
   readonly values: (event: number) => readonly number[];
 }
 
-/** The formulas as the statements that one would write: every quantity is worked out at every event. */
-function byHand({ model: { inputs, formulas }, input, values }: HandWork): Runner {
-  const statements = formulas.map(
-    ({ id, formula }, index) => `const ${id} = ${javascript(formula)}; out[${index}] = ${id};`,
-  );
-  const body = `const { ${inputs.map(({ id }) => id).join(', ')} } = given; ${statements.join('\n')}`;
-  // eslint-disable-next-line @typescript-eslint/no-implied-eval -- the text is our own, and nobody would write out 120 lines
-  const compute = new Function('given', 'out', body) as (given: Record<string, number>, out: Float64Array) => void;
-  const columns = values(0).map(() => ({
-    given: Object.fromEntries(inputs.map(({ id, start }) => [id, start])),
-    out: new Float64Array(formulas.length),
-  }));
+/** A way to write the formulas as JavaScript that computes all quantities of a record. */
+type Style = (formulas: readonly FormulaQuantity[]) => string;
+
+/** As people would write and keep it: a function for each quantity. */
+const asFunctions: Style = (formulas) => {
+  const functions = formulas.map((each) => `function ${each.id}(sheet) { return ${javascript(each)}; }`);
+  const calls = formulas.map(({ id }) => `sheet.${id} = ${id}(sheet);`);
+  return `${functions.join('\n')}\nreturn (sheet) => { ${calls.join('\n')} };`;
+};
+
+/** As a machine would write it: one long list of assignments. */
+const asStatements: Style = (formulas) =>
+  `return (sheet) => { ${formulas.map((each) => `sheet.${each.id} = ${javascript(each)};`).join('\n')} };`;
+
+/** Every quantity is worked out at every event, however few of them change. */
+function byHand(name: string, style: Style, { model, input, values }: HandWork): Runner {
+  const { inputs, formulas } = model;
+  const fields = [...inputs.map(({ id, start }) => `${id}: ${start}.5`), ...formulas.map(({ id }) => `${id}: 0.5`)];
+  const newRecord = evaluate<() => Record<string, number>>(`return () => ({ ${fields.join(', ')} });`);
+  const compute = evaluate<(sheet: Record<string, number>) => void>(style(formulas));
+  const columns = values(0).map(() => {
+    const record = newRecord();
+    for (const { id, start } of inputs) record[id] = start;
+    return record;
+  });
+  const [first = ''] = watched;
   const run = (event: number): number => {
-    values(event).forEach((value, index) => {
-      const column = columns[index];
-      if (!column) return;
-      column.given[input] = value;
-      compute(column.given, column.out);
+    const wanted = values(event);
+    columns.forEach((record, index) => {
+      record[input] = wanted[index] ?? NaN;
+      compute(record);
     });
-    return columns[0]?.out.at(-1) ?? NaN;
+    return columns[0]?.[first] ?? NaN;
   };
   const result = (event: number): number[] => {
     run(event);
-    return columns.flatMap(({ out }) => [...out].reverse());
+    return columns.flatMap((record) => watched.map((id) => record[id] ?? NaN));
   };
-  return { name: 'written by hand', run, result };
+  return { name, run, result };
 }
 
-function javascript(formula: string): string {
-  return formula.replace(/\b(min|max|abs)\(/g, 'Math.$1(').replaceAll(' and ', ' && ');
+function evaluate<T>(body: string): T {
+  // eslint-disable-next-line @typescript-eslint/no-implied-eval -- our own text; nobody would write out 120 formulas
+  const make = new Function(body) as () => T;
+  return make();
+}
+
+function javascript({ formula }: FormulaQuantity): string {
+  const fields = formula.replace(/\b(input|quantity)_\d+\b/g, 'sheet.$&');
+  return fields.replace(/\b(min|max|abs)\(/g, 'Math.$1(').replaceAll(' and ', ' && ');
 }

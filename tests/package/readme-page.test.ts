@@ -49,8 +49,9 @@ describe('in a browser, under the policy that README.md names', () => {
     return file ? { contentType: 'text/javascript', body: readFileSync(embed + file) } : { status: 204 };
   }
 
-  async function show(html: string) {
+  async function show(html: string, width = 1040) {
     const page = await web.browser.newPage();
+    await page.setViewport({ width, height: 800 });
     const complaints: string[] = [];
     const asked: string[] = [];
     page.on('console', (message) => complaints.push(message.text()));
@@ -67,7 +68,8 @@ describe('in a browser, under the policy that README.md names', () => {
       const planner = document.querySelector('weekwright-planner');
       await planner?.updateComplete;
       const headline = planner?.shadowRoot?.querySelector('[part="answer"]')?.textContent;
-      return { plan: planner?.plan, problems: planner?.problems, headline };
+      const height = planner?.getBoundingClientRect().height ?? 0;
+      return { plan: planner?.plan, problems: planner?.problems, headline, height };
     });
     await page.close();
     return { ...shown, complaints, asked };
@@ -80,6 +82,20 @@ describe('in a browser, under the policy that README.md names', () => {
     expect(problems).toEqual([]);
     expect(expected).toMatchObject({ ok: true, value: { rounded: plan?.rounded } });
     expect(headline).toContain(`${plan?.rounded.strength} minutes of strength`);
+  });
+
+  const [narrow, wide] = [...(pieces('css')[0] ?? '').matchAll(/min-block-size: (\d+)rem/g)].map(
+    ([, rem]) => 16 * Number(rem),
+  );
+
+  test.each([
+    [360, narrow],
+    [480, narrow],
+    [800, wide],
+    [1280, wide],
+  ])('at a width of %s pixels about %s are kept free', async (width, kept = 0) => {
+    const { height } = await show(pieces('html')[0] ?? '', width);
+    expect(Math.abs(height - kept) / height, `${height} pixels`).toBeLessThan(0.1);
   });
 
   test('a method in a child of the tag, whose formulas need the parser', async () => {

@@ -34,7 +34,7 @@ test('a thousand planners that come and go leave nothing behind', async () => {
     }, times);
 
   // The first hundreds fill caches and let the browser compile.
-  await comeAndGo(400);
+  await comeAndGo(800);
   const before = await held(session);
   await comeAndGo(1000);
   const after = await held(session);

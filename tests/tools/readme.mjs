@@ -1,5 +1,5 @@
-// Part of npm run compile: writes into README.md what the project itself says best, the tables of what the tag offers and
-// what the command prints. With --check it writes nothing and fails where README.md would become another.
+// Part of npm run compile: writes into README.md what the project itself says best, the tables of what the tag offers,
+// what the command prints, and the size of the picture. With --check it writes nothing and fails where README.md would become another.
 import { readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { cli as analyze } from '@custom-elements-manifest/analyzer/cli.js';
@@ -28,12 +28,19 @@ async function answer(command) {
   return printed;
 }
 
+/** The picture has two pixels a point. */
+async function sizePicture(markdown) {
+  const png = await readFile(new URL('shared/pictures/planner-light.png', root));
+  const [width, height] = [png.readUInt32BE(16) / 2, png.readUInt32BE(20) / 2];
+  return markdown.replace(/ width="\d+" height="\d+"/, ` width="${width}" height="${height}"`);
+}
+
 const manifest = await analyze({
   argv: ['analyze', '--quiet', '--config', 'tests/custom-elements-manifest.config.mjs'],
   cwd: fileURLToPath(root),
   noWrite: true,
 });
-const filled = fillTables(await answerConsoles(readme, answer), manifest);
+const filled = fillTables(await answerConsoles(await sizePicture(readme), answer), manifest);
 const fresh = await format(filled, { filepath: 'README.md', printWidth: 120, singleQuote: true });
 if (!process.argv.includes('--check')) await writeFile(file, fresh);
 else if (fresh !== readme) throw new Error('README.md is stale: run `npm run compile`');

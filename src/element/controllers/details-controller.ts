@@ -7,31 +7,31 @@ export class DetailsController {
   details: Details | null = null;
   /** Settles when the details last asked for are there. */
   ready: Promise<void> = Promise.resolve();
-  private readonly host: ReactiveControllerHost;
-  private readonly language: LanguageController;
-  private isWanted = false;
+  readonly #host: ReactiveControllerHost;
+  readonly #language: LanguageController;
+  #isWanted = false;
 
   constructor(host: ReactiveControllerHost, language: LanguageController) {
-    this.host = host;
-    this.language = language;
+    this.#host = host;
+    this.#language = language;
   }
 
   /** Fetches the details, once. */
   want(): void {
-    if (this.isWanted) return;
-    this.isWanted = true;
-    this.ready = this.load();
+    if (this.#isWanted) return;
+    this.#isWanted = true;
+    this.ready = this.#load();
   }
 
-  private async load(): Promise<void> {
+  async #load(): Promise<void> {
     try {
-      this.language.complete();
-      const [details] = await Promise.all([import('../details.js'), this.language.ready]);
+      this.#language.complete();
+      const [details] = await Promise.all([import('../details.js'), this.#language.ready]);
       this.details = details;
-      this.host.requestUpdate();
+      this.#host.requestUpdate();
     } catch {
       // The network is gone: the planner works on, and the next question tries again.
-      this.isWanted = false;
+      this.#isWanted = false;
     }
   }
 }

@@ -7,51 +7,51 @@ export class LanguageController implements ReactiveController {
   words: Words | null = null;
   /** Settles when the words last asked for are there. */
   ready: Promise<void> = Promise.resolve();
-  private readonly host: ReactiveControllerHost & Element;
-  private wanted: string | null = null;
-  private isComplete = false;
-  private readonly around = new MutationObserver(() => {
+  readonly #host: ReactiveControllerHost & Element;
+  #wanted: string | null = null;
+  #isComplete = false;
+  readonly #around = new MutationObserver(() => {
     this.refresh();
   });
 
   constructor(host: ReactiveControllerHost & Element) {
-    this.host = host;
+    this.#host = host;
     host.addController(this);
   }
 
   hostConnected(): void {
-    this.around.observe(document, { attributeFilter: ['lang'], subtree: true });
+    this.#around.observe(document, { attributeFilter: ['lang'], subtree: true });
     this.refresh();
   }
 
   hostDisconnected(): void {
-    this.around.disconnect();
+    this.#around.disconnect();
   }
 
   /** Looks at `lang` again. */
   refresh(): void {
-    const tag = languageAround(this.host);
-    if (tag === this.wanted) return;
-    this.wanted = tag;
-    if (matchLanguage(tag) === 'en' && !this.isComplete) this.use(firstWords);
-    else this.ready = this.load(tag);
+    const tag = languageAround(this.#host);
+    if (tag === this.#wanted) return;
+    this.#wanted = tag;
+    if (matchLanguage(tag) === 'en' && !this.#isComplete) this.#use(firstWords);
+    else this.ready = this.#load(tag);
   }
 
   /** Fetches all words of the language, those of derivations and problems too, and from now on of every other. */
   complete(): void {
-    this.isComplete = true;
-    this.ready = this.load(this.wanted ?? '');
+    this.#isComplete = true;
+    this.ready = this.#load(this.#wanted ?? '');
   }
 
-  private async load(tag: string): Promise<void> {
+  async #load(tag: string): Promise<void> {
     // A file of texts that cannot be fetched leaves the planner with the English it has: it still works.
     const words = await loadWords(tag).catch(() => this.words ?? firstWords);
-    if (tag === this.wanted && words !== this.words) this.use(words);
+    if (tag === this.#wanted && words !== this.words) this.#use(words);
   }
 
-  private use(words: Words): void {
+  #use(words: Words): void {
     this.words = words;
-    this.host.requestUpdate();
+    this.#host.requestUpdate();
   }
 }
 

@@ -14,33 +14,33 @@ export class MethodController {
   problems: readonly Problem[] = [];
   /** Settles when the method last asked for is in use or refused. */
   ready: Promise<void> = Promise.resolve();
-  private readonly host: ReactiveControllerHost & Element;
-  private latest = 0;
+  readonly #host: ReactiveControllerHost & Element;
+  #latest = 0;
 
   constructor(host: ReactiveControllerHost & Element) {
-    this.host = host;
+    this.#host = host;
   }
 
   /** Takes the method from its source; without one the built-in method is at hand at once. */
   use({ method, methodSrc }: MethodSources): void {
-    const script = this.host.querySelector(':scope > script[slot="method"]');
-    const turn = (this.latest += 1);
-    if (method !== null && method !== undefined) this.ready = this.load(turn, createPlanner(method));
-    else if (script) this.ready = this.load(turn, parsed('script', script.textContent));
-    else if (methodSrc) this.ready = this.load(turn, fetched(methodSrc));
-    else this.settle({ ok: true, value: builtInPlanner() });
+    const script = this.#host.querySelector(':scope > script[slot="method"]');
+    const turn = (this.#latest += 1);
+    if (method !== null && method !== undefined) this.ready = this.#load(turn, createPlanner(method));
+    else if (script) this.ready = this.#load(turn, parsed('script', script.textContent));
+    else if (methodSrc) this.ready = this.#load(turn, fetched(methodSrc));
+    else this.#settle({ ok: true, value: builtInPlanner() });
   }
 
-  private async load(turn: number, outcome: Promise<Outcome<Planner>>): Promise<void> {
+  async #load(turn: number, outcome: Promise<Outcome<Planner>>): Promise<void> {
     const result = await outcome;
-    if (turn === this.latest) this.settle(result);
+    if (turn === this.#latest) this.#settle(result);
   }
 
-  private settle(outcome: Outcome<Planner>): void {
+  #settle(outcome: Outcome<Planner>): void {
     if (outcome.ok) this.planner = outcome.value;
     this.planner ??= builtInPlanner();
     this.problems = outcome.ok ? [] : outcome.problems;
-    this.host.requestUpdate();
+    this.#host.requestUpdate();
   }
 }
 

@@ -6,24 +6,24 @@ const quietMilliseconds = 700;
 /** Holds what a screen reader is told once changes have settled. */
 export class StatusController implements ReactiveController {
   text = '';
-  private readonly host: ReactiveControllerHost;
-  private timer: ReturnType<typeof setTimeout> | undefined;
+  readonly #host: ReactiveControllerHost;
+  #timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(host: ReactiveControllerHost) {
-    this.host = host;
+    this.#host = host;
     host.addController(this);
   }
 
   /** Says the message when nothing has changed for a while; `message` is made only then. */
   tell(message: () => string): void {
-    clearTimeout(this.timer);
-    this.timer = setTimeout(() => {
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => {
       this.text = message();
-      this.host.requestUpdate();
+      this.#host.requestUpdate();
     }, quietMilliseconds);
   }
 
   hostDisconnected(): void {
-    clearTimeout(this.timer);
+    clearTimeout(this.#timer);
   }
 }

@@ -83,113 +83,113 @@ const relations: Readonly<Record<string, string>> = {
 
 /** One pass over the syntax tree in the order of the text, so that the leaves it meets are the leaves the scan found. */
 class Walk {
-  private readonly leaves: readonly Leaf[];
-  private readonly code: (number | string)[];
-  private met = 0;
+  readonly #leaves: readonly Leaf[];
+  readonly #code: (number | string)[];
+  #met = 0;
 
   constructor(leaves: readonly Leaf[], code: (number | string)[]) {
-    this.leaves = leaves;
-    this.code = code;
+    this.#leaves = leaves;
+    this.#code = code;
   }
 
   visit(node: SyntaxNode, depth: number): void {
-    if (depth > formulaLimits.depth) this.fail('too-deep', { values: { most: formulaLimits.depth } });
+    if (depth > formulaLimits.depth) this.#fail('too-deep', { values: { most: formulaLimits.depth } });
     const inside = depth + 1;
     switch (node.type) {
       case 'ConstantNode':
-        return this.constant(node.value);
+        return this.#constant(node.value);
       case 'SymbolNode':
-        return void this.code.push(this.take(node.name));
+        return void this.#code.push(this.#take(node.name));
       case 'ParenthesisNode':
         return this.visit(node.content, depth);
       case 'OperatorNode':
-        return this.operator(node, inside);
+        return this.#operator(node, inside);
       case 'ConditionalNode':
-        this.all([node.condition, node.trueExpr, node.falseExpr], inside);
-        return void this.code.push('if()');
+        this.#all([node.condition, node.trueExpr, node.falseExpr], inside);
+        return void this.#code.push('if()');
       case 'RelationalNode':
-        return this.chain(node, inside);
+        return this.#chain(node, inside);
       case 'FunctionNode':
-        return this.call(node, inside);
+        return this.#call(node, inside);
     }
   }
 
-  private all(nodes: readonly SyntaxNode[], depth: number): void {
+  #all(nodes: readonly SyntaxNode[], depth: number): void {
     for (const node of nodes) this.visit(node, depth);
   }
 
-  private take(name: string): string {
-    if (Object.hasOwn(functionArity, name)) this.fail('syntax', { found: name });
-    this.met += 1;
+  #take(name: string): string {
+    if (Object.hasOwn(functionArity, name)) this.#fail('syntax', { found: name });
+    this.#met += 1;
     return name;
   }
 
-  private constant(value: unknown): void {
+  #constant(value: unknown): void {
     const number = typeof value === 'boolean' ? Number(value) : value;
-    if (typeof number !== 'number') return this.fail('not-allowed', { found: String(value) });
-    if (!Number.isFinite(number)) this.fail('not-finite');
-    this.met += 1;
-    this.code.push(number);
+    if (typeof number !== 'number') return this.#fail('not-allowed', { found: String(value) });
+    if (!Number.isFinite(number)) this.#fail('not-finite');
+    this.#met += 1;
+    this.#code.push(number);
   }
 
-  private operator(node: SyntaxNode & { type: 'OperatorNode' }, depth: number): void {
+  #operator(node: SyntaxNode & { type: 'OperatorNode' }, depth: number): void {
     const [first, second] = node.args;
     if (first) this.visit(first, depth);
-    if (node.implicit) this.fail('not-allowed', { found: 'implicit multiplication' });
+    if (node.implicit) this.#fail('not-allowed', { found: 'implicit multiplication' });
     if (second) this.visit(second, depth);
     const tokens = second ? binaryTokens : unaryTokens;
-    if (!Object.hasOwn(tokens, node.op)) this.fail('not-allowed', { found: node.op });
+    if (!Object.hasOwn(tokens, node.op)) this.#fail('not-allowed', { found: node.op });
     const token = tokens[node.op];
-    if (token) this.code.push(token);
+    if (token) this.#code.push(token);
   }
 
   /** `1 < a < 10` means `1 < a and a < 10`; the middle is written twice, computed alike. */
-  private chain(node: SyntaxNode & { type: 'RelationalNode' }, depth: number): void {
+  #chain(node: SyntaxNode & { type: 'RelationalNode' }, depth: number): void {
     const operands = node.params.map((param) => {
-      const start = this.code.length;
+      const start = this.#code.length;
       this.visit(param, depth);
-      return this.code.splice(start);
+      return this.#code.splice(start);
     });
     node.conditionals.forEach((relation, index) => {
       const token = relations[relation];
-      if (!token) return this.fail('not-allowed', { found: relation });
-      this.code.push(...(operands[index] ?? []), ...(operands[index + 1] ?? []), token);
-      if (index > 0) this.code.push('and()');
+      if (!token) return this.#fail('not-allowed', { found: relation });
+      this.#code.push(...(operands[index] ?? []), ...(operands[index + 1] ?? []), token);
+      if (index > 0) this.#code.push('and()');
       // Chains inside the middles of chains double at each level: the result is bounded, not only the text.
-      if (this.code.length > formulaLimits.steps) this.fail('too-long', { values: { most: formulaLimits.steps } });
+      if (this.#code.length > formulaLimits.steps) this.#fail('too-long', { values: { most: formulaLimits.steps } });
     });
   }
 
-  private call(node: SyntaxNode & { type: 'FunctionNode' }, depth: number): void {
+  #call(node: SyntaxNode & { type: 'FunctionNode' }, depth: number): void {
     const name = node.fn.type === 'SymbolNode' ? node.fn.name : '';
     const arity = Object.hasOwn(functionArity, name) ? functionArity[name] : undefined;
-    if (!arity) return this.fail('unknown-function', { found: name });
+    if (!arity) return this.#fail('unknown-function', { found: name });
     const [least, most] = arity;
     const given = node.args.length;
-    if (given < least || given > most) this.fail('wrong-arguments', { found: name, values: { least, most, given } });
-    this.met += 1;
-    if (name === 'clamp') return this.clamp(node.args, depth);
+    if (given < least || given > most) this.#fail('wrong-arguments', { found: name, values: { least, most, given } });
+    this.#met += 1;
+    if (name === 'clamp') return this.#clamp(node.args, depth);
     const token = name === 'sum' ? '+' : `${name}()`;
     node.args.forEach((argument, index) => {
       this.visit(argument, depth);
-      if (index > 0) this.code.push(token);
+      if (index > 0) this.#code.push(token);
     });
-    if (most === 1) this.code.push(token);
+    if (most === 1) this.#code.push(token);
   }
 
   /** `clamp(value, least, most)` is `min(max(value, least), most)`. */
-  private clamp(args: readonly SyntaxNode[], depth: number): void {
+  #clamp(args: readonly SyntaxNode[], depth: number): void {
     args.forEach((argument, index) => {
       this.visit(argument, depth);
-      if (index > 0) this.code.push(index === 1 ? 'max()' : 'min()');
+      if (index > 0) this.#code.push(index === 1 ? 'max()' : 'min()');
     });
   }
 
-  private fail(
+  #fail(
     code: FormulaErrorCode,
     { found, values = {} }: { found?: string; values?: Readonly<Record<string, number>> } = {},
   ): never {
-    const leaf = this.leaves[Math.min(this.met, this.leaves.length - 1)];
+    const leaf = this.#leaves[Math.min(this.#met, this.#leaves.length - 1)];
     throw new Refusal(formulaError(code, leaf?.position ?? 0, found ?? leaf?.text ?? '', values));
   }
 }

@@ -27,6 +27,8 @@ export const operationCode = {
   'ceil()': 21,
   'abs()': 22,
   'sqrt()': 23,
+  // No formula can call it: rules hand on with it what they take.
+  'hand()': 24,
 } as const;
 export type OperationToken = keyof typeof operationCode;
 
@@ -37,8 +39,8 @@ export function isOperation(token: string): token is OperationToken {
   return Object.hasOwn(operationCode, token);
 }
 
-/** How many values an operation takes: 1, 2 or, for `if()`, 3. */
+/** How many values an operation takes. */
 export function operandCount(token: OperationToken): 1 | 2 | 3 {
-  if (token === 'if()') return 3;
+  if (token === 'if()' || token === 'hand()') return 3;
   return unary.has(token) ? 1 : 2;
 }

@@ -27,39 +27,39 @@ export function scanFormula(text: string): Scan {
 
 class Scanner {
   readonly leaves: Leaf[] = [];
-  private readonly text: string;
-  private isAfterValue = false;
+  readonly #text: string;
+  #isAfterValue = false;
   /** For the text and for each bracket open in it: whether a `?` waits for its `:`. */
-  private readonly waiting = [false];
+  readonly #waiting = [false];
 
   constructor(text: string) {
-    this.text = text;
+    this.#text = text;
   }
 
   run(): FormulaError | null {
-    for (let position = 0; position < this.text.length; position = piece.lastIndex) {
+    for (let position = 0; position < this.#text.length; position = piece.lastIndex) {
       piece.lastIndex = position;
-      const groups = piece.exec(this.text)?.groups;
-      const error = groups ? this.take(groups, position) : notAllowed(position, foreignPiece(this.text, position));
+      const groups = piece.exec(this.#text)?.groups;
+      const error = groups ? this.#take(groups, position) : notAllowed(position, foreignPiece(this.#text, position));
       if (error) return error;
     }
     return null;
   }
 
-  private take({ number, name, sign, space }: Partial<Record<string, string>>, position: number): FormulaError | null {
+  #take({ number, name, sign, space }: Partial<Record<string, string>>, position: number): FormulaError | null {
     if (space !== undefined) return null;
-    const wasAfterValue = this.isAfterValue;
-    this.isAfterValue = sign === undefined ? !operatorWords.has(name ?? '') : sign === ')';
+    const wasAfterValue = this.#isAfterValue;
+    this.#isAfterValue = sign === undefined ? !operatorWords.has(name ?? '') : sign === ')';
     // mathjs would take `mod(a, 3)`, and so `% (a)`, for a function, and a lone `and` for a name.
     if (sign === '%' && !wasAfterValue) return formulaError('syntax', position, sign);
-    if (sign !== undefined) return this.takeSign(sign, position);
+    if (sign !== undefined) return this.#takeSign(sign, position);
     if (refusedWords.has(name ?? '')) return notAllowed(position, name ?? '');
-    if (this.isAfterValue) this.leaves.push({ text: number ?? name ?? '', position });
-    return this.isAfterValue || wasAfterValue || name === 'not' ? null : formulaError('syntax', position, name);
+    if (this.#isAfterValue) this.leaves.push({ text: number ?? name ?? '', position });
+    return this.#isAfterValue || wasAfterValue || name === 'not' ? null : formulaError('syntax', position, name);
   }
 
-  private takeSign(sign: string, position: number): FormulaError | null {
-    const { waiting } = this;
+  #takeSign(sign: string, position: number): FormulaError | null {
+    const waiting = this.#waiting;
     const level = waiting.length - 1;
     switch (sign) {
       case '(':
@@ -79,7 +79,7 @@ class Scanner {
       case '%':
         // A `%` with no value behind it would be a percentage.
         startOfValue.lastIndex = position + 1;
-        return startOfValue.test(this.text) ? null : notAllowed(position, sign);
+        return startOfValue.test(this.#text) ? null : notAllowed(position, sign);
       default:
         return null;
     }

@@ -1,4 +1,5 @@
 import type { Block } from '../../sheet/model.js';
+import { withoutNoise } from '../../sheet/numbers.js';
 import type { Method } from './document.js';
 import { categoryQuantity } from './names.js';
 import { apportion } from '../sessions/apportion.js';
@@ -19,8 +20,7 @@ export function roundingBlock({ categories, tie_order, rounding: { step } }: Met
     compute: (minutes) => {
       const total = minutes.reduce((sum, each) => sum + each, 0);
       if (total > minutesInAWeek || minutes.some((each) => each < 0)) return [];
-      // The sum of five products can end a hair below a half: 247.49999999999997 is 247.5.
-      const steps = Math.round(Number((total / step).toPrecision(12)));
+      const steps = Math.round(withoutNoise(total / step));
       return [...apportion(minutes, steps, tieOrder).map((units) => units * step), steps * step];
     },
   };

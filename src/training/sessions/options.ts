@@ -41,12 +41,12 @@ export function wishedSessions(exactMinutes: number, typicalMinutes: number): nu
  * wished number of sessions, then most even, then nearest to the exact minutes. At most 3 for one sum and one number
  * of sessions, 12 in all.
  *
- * @returns ascending lists of minutes; none where the category has no minutes or no session fits them.
+ * @returns ascending lists of minutes; none where the category has no minutes, exact or rounded, or no session fits them.
  * @example sessionOptions(strength72)[1] // [30, 45]
  */
 export function sessionOptions(need: SessionNeed): number[][] {
   const { exact, rounded, limits, rounding } = need;
-  if (exact <= 0) return [];
+  if (exact <= 0 || rounded <= 0) return [];
   const wished = wishedSessions(exact, limits.typical);
   const most = Math.max(wished, (rounded + tolerance(need)) / limits.shortest);
   const options: number[][] = [];

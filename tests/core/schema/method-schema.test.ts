@@ -29,7 +29,7 @@ test.each(documents)('%s is a method', (path) => {
 
 /** What goes across fields: JSON Schema cannot say it, and only readMethod sees it. */
 const acrossFields = [
-  /^(categories|splits|rules|tie_order)\[\d+\]: duplicate$/,
+  /^((categories|splits|rules|quantities)\[\d+\]\.id|tie_order\[\d+\]|rules\[\d+\]\.to): duplicate$/,
   /^inputs\.\w+\.most: wrong-order$/,
   /^inputs\.\w+\.start: out-of-range$/,
   /^categories\[\d+\]\.session\.(typical|longest): wrong-order$/,
@@ -64,7 +64,7 @@ describe('the schema and readMethod', () => {
   );
 
   test.each([
-    ['a split that has the same id as another', ['splits', 0, 'id'], 'taper', 'splits[1]: duplicate'],
+    ['a split that has the same id as another', ['splits', 0, 'id'], 'taper', 'splits[1].id: duplicate'],
     ['a range the wrong way round', ['inputs', 'strength_cap', 'most'], 80, 'inputs.strength_cap.most: wrong-order'],
     ['a start outside its range', ['inputs', 'weekly_hours', 'start'], 30, 'inputs.weekly_hours.start: out-of-range'],
     [

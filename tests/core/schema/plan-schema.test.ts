@@ -60,6 +60,17 @@ describe('plan.schema.json', () => {
     expectPlan(outcome.value);
   });
 
+  test('never has to describe a share that failed: its method is refused', async () => {
+    const { rules, ...method } = readJson('shared/methods/default.json') as { readonly rules: readonly object[] };
+    const change = (id: string, on: string, value: string) => {
+      const texts = { name: id, says: id, reason: id, status: 'assumption' };
+      return { kind: 'change', id, on, when: '1', value, ...texts };
+    };
+    const added = [change('no-share', 'slow_share', 'sqrt(0 - 1)'), change('minutes', 'slow_minutes', '100')];
+    const planner = await createPlanner({ ...method, rules: [...rules, ...added] });
+    expect(planner).toMatchObject({ ok: false, problems: [{ path: 'slow_share', code: 'no-value' }] });
+  });
+
   test(
     'says the same of changed plans as the schema in TypeScript',
     () => {

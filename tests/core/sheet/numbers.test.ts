@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { ceil, equal, floor, larger, round, smaller } from 'mathjs/number';
 import { describe, expect, test } from 'vitest';
-import { ceilNear, floorNear, isNear, roundHalfAway } from '../../../src/sheet/numbers.js';
+import { ceilNear, floorNear, handOn, isNear, roundHalfAway, withoutNoise } from '../../../src/sheet/numbers.js';
 import { runs } from '../../reference/runs.js';
 import { valueOf } from './sheet-of.js';
 
@@ -95,5 +95,48 @@ describe('by hand', () => {
   ])('isNear(%d, %d) is %s', (left, right, isEqual) => {
     expect(isNear(left, right)).toBe(isEqual);
     expect(isNear(right, left)).toBe(isEqual);
+  });
+});
+
+describe('withoutNoise(value)', () => {
+  test.each([
+    [73.79999999999998, 73.8],
+    [0.1 + 0.2, 0.3],
+    [72.00000000000001, 72],
+    [-13.499999999999996, -13.5],
+    [1 / 3, 1 / 3],
+    [1e-7, 1e-7],
+    [1.23e-13, 1.23e-13],
+    [0, 0],
+    [123456789012.5, 123456789012.5],
+    [1e300, 1e300],
+    [-Number.MAX_VALUE, -Number.MAX_VALUE],
+  ])('%d is %d', (value, shown) => {
+    expect(withoutNoise(value)).toBe(shown);
+  });
+
+  test('is never further off than a rounding error', () => {
+    fc.assert(
+      fc.property(numbers, (number) => {
+        expect(isNear(withoutNoise(number), number)).toBe(true);
+      }),
+      runs(2000, 100_000),
+    );
+  });
+});
+
+describe('handOn(held, given, taken)', () => {
+  test.each([
+    [100, 120, 60, 160],
+    [10, 20, 60, -30],
+    [0, 0, 0, 0],
+    // Plain sums would leave -5.6e-17, 5.6e-17 and 3.6e-15.
+    [0.3, 0, 0.1 + 0.2, 0],
+    [0.1 + 0.2, 0, 0.3, 0],
+    [12.6, 4.2, 16.799999999999997, 0],
+    [1e-9, 0, 0, 1e-9],
+    [1e308, 1e308, 1e308, 1e308],
+  ])('handOn(%d, %d, %d) is %d', (held, given, taken, left) => {
+    expect(handOn(held, given, taken)).toBe(left);
   });
 });

@@ -91,10 +91,10 @@ describe('every operation', () => {
     expect(isOperation(token)).toBe(true);
   });
 
-  test('takes 3 values if it chooses, 1 if it changes one, else 2', () => {
+  test('takes 3 values if it chooses or hands on, 1 if it changes one, else 2', () => {
     const taking = (count: number) =>
       Object.keys(operationCode).filter((token) => isOperation(token) && operandCount(token) === count);
-    expect(taking(3)).toEqual(['if()']);
+    expect(taking(3)).toEqual(['if()', 'hand()']);
     expect(taking(1)).toEqual(['not()', 'neg()', 'round()', 'floor()', 'ceil()', 'abs()', 'sqrt()']);
   });
 

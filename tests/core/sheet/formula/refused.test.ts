@@ -156,12 +156,15 @@ const refusals: Readonly<Record<string, readonly Refusal[]>> = {
   ],
 };
 
-const named = (rows: readonly Refusal[]) => rows.map((row) => [inShort(row[0]), ...row] as const);
+const named = (rows: readonly Refusal[]) =>
+  rows.map(
+    ([text, code, position, found, values = {}]) => [inShort(text), { text, code, position, found, values }] as const,
+  );
 
 describe('refused, with what and where (characters from 0):', () => {
   describe.each(Object.entries(refusals))('%s', (_, rows) => {
-    test.each(named(rows))('%s', (_, text, code, position, found, values = {}) => {
-      expect(compileFormula(text)).toEqual({ ok: false, error: { code, position, found, values } });
+    test.each(named(rows))('%s', (_title, { text, ...error }) => {
+      expect(compileFormula(text)).toEqual({ ok: false, error });
     });
   });
 });
@@ -174,8 +177,8 @@ describe('the table', () => {
     expect(rows.map(([, each]) => each)).toContain(code);
   });
 
-  const pieces = rows.filter((row) => row[3] !== '' && row[3] !== 'implicit multiplication');
-  test.each(named(pieces))('%s: the position is that of what was found', (_, text, _code, position, found) => {
+  const pieces = rows.filter(([, , , found]) => found !== '' && found !== 'implicit multiplication');
+  test.each(named(pieces))('%s: the position is that of what was found', (_, { text, position, found }) => {
     expect(text.slice(position, position + found.length)).toBe(found);
   });
 });

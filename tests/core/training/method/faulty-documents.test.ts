@@ -142,8 +142,8 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
 
 describe('a method document with one fault has one problem:', () => {
   describe.each(Object.entries(rows))('%s', (_, faults) => {
-    const named = faults.map((row) => [`${row[0]} = ${inShort(row[1])} is ${row[2]}`, ...row] as const);
-    test.each(named)('%s', async (_, path, value, code, allowed = {}, given = value) => {
+    const named = faults.map((row) => [`${row[0]} = ${inShort(row[1])} is ${row[2]}`, row] as const);
+    test.each(named)('%s', async (_title, [path, value, code, allowed = {}, given = value]) => {
       const [problem, ...others] = await problemsOf(documentWith(path, value));
       expect(others).toEqual([]);
       expect(problem).toEqual({ path: expect.stringContaining(path) as unknown, value: given, code, allowed });
