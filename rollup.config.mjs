@@ -3,6 +3,7 @@ import commonjs from '@rollup/plugin-commonjs';
 import json from '@rollup/plugin-json';
 import { nodeResolve } from '@rollup/plugin-node-resolve';
 import terser from '@rollup/plugin-terser';
+import { transformSync } from 'esbuild';
 import esbuild from 'rollup-plugin-esbuild';
 
 const { dependencies } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8'));
@@ -31,11 +32,15 @@ const notices = {
   },
 };
 
-/** Styles are written for people; a browser needs neither the indentation nor the comments. */
-const styles = {
-  name: 'styles',
-  transform: (code, id) =>
-    id.endsWith('.styles.ts') ? { code: code.replace(/\/\*.*?\*\//gs, '').replace(/\n\s*/g, '\n'), map: null } : null,
+/** Styles and templates are written for people; a browser needs neither their indentation nor comments. */
+const compact = {
+  name: 'compact',
+  transform(code, id) {
+    if (!id.includes('/src/element/')) return null;
+    const smallCss = (_, css) => `css\`${transformSync(css, { loader: 'css', minify: true }).code.trim()}\``;
+    const minified = id.endsWith('.styles.ts') ? code.replace(/css`([^`]*)`/g, smallCss) : code.replace(/\n\s*/g, '\n');
+    return { code: minified, map: null };
+  },
 };
 
 // mathjs says "sideEffects": false, but rollup loses that on the way: without this its chunk is more than twice as large.
@@ -67,7 +72,7 @@ export default [
     input: { weekwright: 'src/define.ts' },
     onwarn,
     treeshake,
-    plugins: [...whole, styles, small],
+    plugins: [...whole, compact, small],
     output: { dir: 'dist/embed', sourcemap: true, chunkFileNames: 'weekwright-[name]-[hash].js' },
   },
   // For sites that can host one file only.
@@ -75,7 +80,7 @@ export default [
     input: 'src/define.ts',
     onwarn,
     treeshake,
-    plugins: [...whole, styles, small, notices],
+    plugins: [...whole, compact, small, notices],
     output: { file: 'dist/embed/weekwright.single.js', sourcemap: true, inlineDynamicImports: true },
   },
   // For the terminal: one file that needs no packages. The source carries no shebang line.

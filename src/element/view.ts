@@ -1,4 +1,4 @@
-import type { TemplateResult } from 'lit';
+import type { CSSResult, TemplateResult } from 'lit';
 import type { Plan, PlanInputs } from '../plan.js';
 import type { Problem } from '../problem.js';
 import type { Method } from '../training/method/document.js';
@@ -26,6 +26,7 @@ export interface Actions {
 
 /** What shows derivations and problems: `details.ts`, fetched when first needed. */
 export interface Details {
+  readonly styles: CSSResult;
   why(view: View): TemplateResult;
   problemBox(words: Words, heading: 'faulty-inputs' | 'faulty-method', problems: readonly Problem[]): unknown;
   sayProblem(words: Words, problem: Problem): string;

@@ -119,7 +119,7 @@ export class WeekwrightPlanner extends LitElement {
     if (!this.hasUpdated || changed.has('method') || changed.has('methodSrc')) this.#methods.use(this);
     this.#replan();
     const isFaulty = this.problems.length > 0 || Object.keys(this.#drafts).length > 0;
-    if (isFaulty || this.#asked !== null) this.#more.want();
+    if (isFaulty || this.#methods.isOwn || this.#asked !== null) this.#more.want();
   }
 
   protected override firstUpdated(): void {

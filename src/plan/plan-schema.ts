@@ -101,7 +101,11 @@ export const planSchema = v.strictObject({
 type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
 type PlanByItsSchema = Frozen<v.InferOutput<typeof planSchema>>;
 
-/** Fails to compile where the schema and the type drift apart, in either direction. */
+/**
+ * Fails to compile where the schema and the type drift apart, in either direction.
+ *
+ * @public
+ */
 export const schemaIsPlan: [PlanByItsSchema] extends [Plan]
   ? [Plan] extends [PlanByItsSchema]
     ? true

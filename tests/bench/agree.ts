@@ -1,7 +1,8 @@
 import type { Race } from './measure.js';
 
-/** Throws where two runners of a race differ on any event; numbers may differ by a rounding error. */
+/** Throws where two runners of a race differ on any event but for rounding errors, or where no event changes anything. */
 export function agree({ title, runners: [first, ...others], events }: Race): void {
+  if (firstDifference(first.result?.(0), first.result?.(1)) === null) throw new Error(`${title}: nothing changes`);
   for (let event = 0; event < events; event += 1) {
     const expected = first.result?.(event);
     for (const { name, result } of others) {

@@ -23,8 +23,8 @@ export function syntheticModel(): SheetModel {
   const quantities = Array.from({ length: quantityCount }, (_, index) => `quantity_${index}`);
   const before = (index: number): string => quantities[index] ?? inputs[(-index - 1) % 5] ?? 'input_0';
   const formulas = quantities.map((id, index) => {
-    const near = before(index - 3 - ((index * 7) % 11));
-    const far = index === quantityCount - 12 ? 'input_5' : before(index - 5 - ((index * 5) % 17));
+    const near = index === quantityCount - 12 ? 'input_5' : before(index - 3 - ((index * 7) % 11));
+    const far = before(index - 5 - ((index * 5) % 17));
     return { id, formula: kinds[index % kinds.length]?.([before(index - 1), near, far]) ?? '' };
   });
   return {

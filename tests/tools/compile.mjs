@@ -12,8 +12,28 @@ const read = async (path) => readFile(new URL(path, root), 'utf8');
 
 const { readMethod, compileFormulas, jsonSchema } = await loadTs('tests/tools/compile-entry.ts');
 
-/** Texts of derivations and of problems, by the first part of their key. */
-const later = new Set(['derivation', 'formula', 'formula-error', 'cell-error', 'problem', 'reason']);
+/** Texts of derivations, of problems and of what coaches' rules may name, by the first part of their key. */
+const later = new Set([
+  'derivation',
+  'formula',
+  'formula-error',
+  'cell-error',
+  'problem',
+  'quantity',
+  'quantity-of',
+  'reason',
+  'rule',
+  'rule-state',
+]);
+/** Single texts of the same kind, and those that only the terminal needs. */
+const alone = new Set([
+  'caution.short',
+  'notice.quantity-failed',
+  'planner.caution',
+  'status.arithmetic',
+  'value.no',
+  'value.yes',
+]);
 
 async function builtInMethod() {
   const source = 'shared/methods/default.json';
@@ -33,7 +53,7 @@ export const builtInFormulas: FormulaBook = ${JSON.stringify(compileFormulas(res
 async function englishTexts(part) {
   const source = 'shared/locales/en.json';
   const texts = Object.entries(JSON.parse(await read(source)));
-  const wanted = texts.filter(([key]) => later.has(key.split('.')[0]) === (part === 'rest'));
+  const wanted = texts.filter(([key]) => (later.has(key.split('.')[0]) || alone.has(key)) === (part === 'rest'));
   return `// Written by \`npm run compile\` from ${source}. Change that, not this.
 import type { Messages } from './phrases.js';
 

@@ -1,9 +1,10 @@
 import type { ReactiveControllerHost } from 'lit';
-import { builtInPlanner, createPlanner, type Planner } from '../../plan.js';
+import { builtInPlanner, type Planner } from '../../plan.js';
 import type { Outcome, Problem } from '../../problem.js';
+import type { MethodSource } from './method-source.js';
 
 /** Where the page may put a coach's method: a property, else a script child, else an address of its own. */
-export interface MethodSources {
+export interface MethodPlaces {
   readonly method: unknown;
   readonly methodSrc: string | null | undefined;
 }
@@ -12,6 +13,8 @@ export interface MethodSources {
 export class MethodController {
   planner: Planner | null = null;
   problems: readonly Problem[] = [];
+  /** True where the method in use is a coach's own: its rules may speak of any quantity. */
+  isOwn = false;
   /** Settles when the method last asked for is in use or refused. */
   ready: Promise<void> = Promise.resolve();
   readonly #host: ReactiveControllerHost & Element;
@@ -22,52 +25,33 @@ export class MethodController {
   }
 
   /** Takes the method from its source; without one the built-in method is at hand at once. */
-  use({ method, methodSrc }: MethodSources): void {
-    const script = this.#host.querySelector(':scope > script[slot="method"]');
+  use(places: MethodPlaces): void {
+    const source = this.#sourceAmong(places);
     const turn = (this.#latest += 1);
-    if (method !== null && method !== undefined) this.ready = this.#load(turn, createPlanner(method));
-    else if (script) this.ready = this.#load(turn, parsed('script', script.textContent));
-    else if (methodSrc) this.ready = this.#load(turn, fetched(methodSrc));
-    else this.#settle({ ok: true, value: builtInPlanner() });
+    if (source) this.ready = this.#load(turn, source);
+    else this.#settle({ ok: true, value: builtInPlanner() }, false);
   }
 
-  async #load(turn: number, outcome: Promise<Outcome<Planner>>): Promise<void> {
-    const result = await outcome;
-    if (turn === this.#latest) this.#settle(result);
+  #sourceAmong({ method, methodSrc }: MethodPlaces): MethodSource | null {
+    const script = this.#host.querySelector(':scope > script[slot="method"]');
+    if (method !== null && method !== undefined) return { kind: 'data', document: method };
+    if (script) return { kind: 'script', text: script.textContent };
+    return methodSrc ? { kind: 'address', address: methodSrc } : null;
   }
 
-  #settle(outcome: Outcome<Planner>): void {
-    if (outcome.ok) this.planner = outcome.value;
+  async #load(turn: number, source: MethodSource): Promise<void> {
+    const { planFrom } = await import('./method-source.js');
+    const result = await planFrom(source);
+    if (turn === this.#latest) this.#settle(result, true);
+  }
+
+  #settle(outcome: Outcome<Planner>, isOwn: boolean): void {
+    if (outcome.ok) {
+      this.planner = outcome.value;
+      this.isOwn = isOwn;
+    }
     this.planner ??= builtInPlanner();
     this.problems = outcome.ok ? [] : outcome.problems;
     this.#host.requestUpdate();
   }
-}
-
-const fault = (problem: Problem): Outcome<Planner> => ({ ok: false, problems: [problem] });
-
-async function parsed(path: string, text: string | null): Promise<Outcome<Planner>> {
-  try {
-    return await createPlanner(JSON.parse(text ?? ''));
-  } catch (error) {
-    if (!(error instanceof SyntaxError)) throw error;
-    return fault({
-      path,
-      value: (text ?? '').trim().slice(0, 40),
-      code: 'not-json',
-      allowed: { message: error.message },
-    });
-  }
-}
-
-/** Only addresses of the page's own origin are read: a page cannot be made to tell another site that it was opened. */
-async function fetched(source: string): Promise<Outcome<Planner>> {
-  const path = 'method-src';
-  const url = URL.canParse(source, document.baseURI) ? new URL(source, document.baseURI) : null;
-  if (url?.origin !== location.origin)
-    return fault({ path, value: source, code: 'other-origin', allowed: { origin: location.origin } });
-  const response = await fetch(url, { redirect: 'error' }).catch(() => null);
-  if (!response?.ok)
-    return fault({ path, value: source, code: 'unreachable', allowed: { status: response?.status ?? 0 } });
-  return parsed(path, await response.text());
 }

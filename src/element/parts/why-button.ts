@@ -1,9 +1,8 @@
 import { html, type TemplateResult } from 'lit';
-import { quantityName } from '../../words/quantity-names.js';
 import type { View } from '../view.js';
 
 /** A number that answers why it is so: pressing it opens its derivation, pressing it again closes it. */
-export function whyButton({ words, method, asked, act }: View, quantity: string, text: string): TemplateResult {
+export function whyButton({ words, asked, act }: View, quantity: string, text: string): TemplateResult {
   const isOpen = asked === quantity;
   return html`<button
     type="button"
@@ -11,7 +10,7 @@ export function whyButton({ words, method, asked, act }: View, quantity: string,
     data-quantity=${quantity}
     aria-expanded=${isOpen ? 'true' : 'false'}
     aria-controls="why"
-    title=${words.say('planner.why-of', { name: quantityName(words, method, quantity) })}
+    title=${words.say('planner.why-number')}
     @click=${({ currentTarget }: Event) => {
       if (currentTarget instanceof HTMLElement) act.ask(isOpen ? null : quantity, currentTarget);
     }}

@@ -1,6 +1,5 @@
 import * as v from 'valibot';
 import { reservedNames } from '../../sheet/formula/functions.js';
-import type { Method } from './document.js';
 import { categoryIds, eventIds, levelIds, phaseIds, statusIds } from './ids.js';
 
 /** Names that formulas can use: small letters, digits and underscores. */
@@ -102,7 +101,3 @@ export const methodSchema = v.strictObject({
   quantities: v.optional(v.pipe(v.array(v.strictObject({ id: name, name: text, formula, status })), v.maxLength(100))),
   rules: v.pipe(v.array(rule), v.maxLength(100)),
 });
-
-/** Fails to compile where the schema and the type drift apart. */
-export type SchemaIsMethod = v.InferOutput<typeof methodSchema> extends Method ? true : never;
-export const schemaIsMethod: SchemaIsMethod = true;

@@ -17,7 +17,7 @@ export function globalsNow(): unknown {
       Reflect.ownKeys(each).map((key) => [key, Object.getOwnPropertyDescriptor(each, key)]),
     ),
     constructors: [Object, Array, Function, String, Number].map((each) =>
-      Reflect.ownKeys(each).map((key) => Reflect.get(each, key)),
+      Reflect.ownKeys(each).map((key): unknown => Reflect.get(each, key)),
     ),
     bare: Object.keys({}),
   };
