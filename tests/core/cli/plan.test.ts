@@ -15,7 +15,7 @@ describe('weekwright plan', () => {
     expect(lines[0]).toMatch(/^Four hours in build: 75 minutes of strength, as \d/);
     expect(output).toContain('Target event   half marathon');
     expect(output).toContain('Split: in season (common practice, no published source)');
-    expect(lines).toContain('Kind            Share    Exact  Planned  Sessions');
+    expect(lines).toContain('Kind            Split    Exact  Planned  Sessions');
     expect(output).toMatch(/^Slow running {6}30% {3}72 min {3}70 min {2}\d/m);
     expect(output).toMatch(/^Intervals {9}10% {3}24 min {3}25 min {2}25$/m);
     expect(output).toMatch(/^Total {12}100% {2}240 min {2}240 min$/m);

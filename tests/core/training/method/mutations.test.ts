@@ -9,7 +9,6 @@ import { mutatedDocuments } from './mutated-documents.js';
 
 const requests: readonly PlanRequest[] = [
   {},
-  { hours: 8 },
   { hours: 1, phase: 'recovery' },
   { hours: 12.3, level: 'new', event: 'longer' },
 ];
