@@ -18,7 +18,6 @@ export default {
     a11ySnapshotPlugin(),
     moreCommands(),
   ],
-  testFramework: { config: { timeout: 20_000 } },
   browsers: [
     // More than one page at a time, and tests time out now and then.
     chromeLauncher({ launchOptions: await chromiumLaunchOptions(), concurrency: 1 }),

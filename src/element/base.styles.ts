@@ -133,13 +133,6 @@ export const baseStyles = css`
     color: var(--muted);
   }
 
-  .plain {
-    color: var(--accent);
-    font-size: var(--small);
-    text-decoration: underline;
-    text-underline-offset: 0.2em;
-  }
-
   .why-number {
     padding: 0 4px;
     margin: 0;
@@ -174,22 +167,6 @@ export const baseStyles = css`
 
   .wrong {
     color: var(--alert);
-  }
-
-  .problems {
-    margin: 16px 16px 0;
-    padding: 12px 16px;
-    border: 1px solid var(--alert);
-    border-inline-start-width: 4px;
-    border-radius: 6px;
-  }
-
-  .problems h3 {
-    color: var(--alert);
-  }
-
-  .problems ul {
-    overflow-wrap: anywhere;
   }
 
   .visually-hidden {

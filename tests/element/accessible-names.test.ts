@@ -104,15 +104,15 @@ describe('tabbing through a planner', () => {
     before.focus();
     for (const control of controls) {
       await page.press('Tab');
-      expect(page.focused, control.outerHTML).to.equal(control);
+      expect(page.hasFocus(control), control.outerHTML).to.equal(true);
       const { outlineStyle, outlineWidth } = getComputedStyle(control);
       expect(`${outlineStyle} ${outlineWidth}`).to.equal('solid 2px');
     }
     await page.press('Tab');
-    expect(document.activeElement).to.equal(after);
+    expect(document.activeElement === after).to.equal(true);
     await sendKeys({ down: 'Shift' });
     await page.press('Tab');
     await sendKeys({ up: 'Shift' });
-    expect(page.focused).to.equal(controls.at(-1));
+    expect(page.hasFocus(controls.at(-1))).to.equal(true);
   });
 });

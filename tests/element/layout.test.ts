@@ -14,7 +14,7 @@ async function openIn(width: number, attributes = ''): Promise<PlannerPage> {
 const open = async (page: PlannerPage): Promise<PlannerPage> => {
   page.find<HTMLDetailsElement>('.cautions').open = true;
   await page.type('hours', 'abc');
-  return page.ask('strength_minutes');
+  return page.ask('strength_rounded');
 };
 
 /** What reaches out of the planner, or is cut off inside it. */

@@ -39,7 +39,7 @@ for (const [name, act] of Object.entries(acts))
       expect(events).to.have.length(1);
       const [event] = events;
       if (!(event instanceof PlanChangeEvent)) throw new Error('no PlanChangeEvent');
-      expect(event.target).to.equal(page.element);
+      expect(event.target === page.element).to.equal(true);
       expect(event.bubbles && event.composed && !event.cancelable).to.equal(true);
       expect(event.detail).to.deep.equal(shownPlan(page));
     });

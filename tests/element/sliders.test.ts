@@ -62,7 +62,7 @@ describe('a slider by keyboard', () => {
     const page = await onSlider('hours', 'hours="5.75"');
     for (const key of ['ArrowRight', 'ArrowRight', 'End', 'Home']) {
       await page.press(key);
-      expect(page.focused).to.equal(page.slider('hours'));
+      expect(page.hasFocus(page.slider('hours'))).to.equal(true);
     }
   });
 });

@@ -59,7 +59,7 @@ export const ringStyles = css`
     top: var(--y);
     translate: 0 var(--rise);
     /* Never larger than the room beside a small ring: there the names are words of ten letters. */
-    font-size: min(var(--small), 4cqi);
+    font-size: min(var(--small), 4.4cqi);
     display: grid;
     overflow-wrap: anywhere;
     hyphens: auto;
@@ -74,6 +74,13 @@ export const ringStyles = css`
     right: calc(100% - var(--x) + 4px);
     left: 0;
     text-align: right;
+  }
+
+  /* A small ring has room for the hours only; the answer above it says the phase. */
+  @container picture (inline-size < 20em) {
+    .ring-middle span {
+      display: none;
+    }
   }
 
   @media (prefers-reduced-motion: no-preference) {

@@ -23,6 +23,10 @@ export const splitStyles = css`
     white-space: nowrap;
   }
 
+  .left {
+    container: picture / inline-size;
+  }
+
   .right {
     container: numbers / inline-size;
   }

@@ -191,7 +191,7 @@ describe('derivations', () => {
           for (const id of deriver.quantities) expect(deriver.derive(id)).toEqual(fresh.derive(id));
         }
       }),
-      runs(120, 50_000),
+      runs(80, 50_000),
     );
   });
 });

@@ -134,7 +134,7 @@ const mutations: fc.Arbitrary<Mutation> = fc.oneof(
       (text) =>
         opening.repeat(count) + text + (opening.endsWith('(') ? ')'.repeat(count) : ''),
   ),
-  fc.tuple(fc.constantFrom(' + ', ' and ', ', ', ' < ', ' % ', ' ^ '), fc.nat({ max: 300 })).map(
+  fc.tuple(fc.constantFrom(' + ', ' and ', ', ', ' < ', ' % ', ' ^ '), fc.nat({ max: 100 })).map(
     ([sign, count]): Mutation =>
       (text) =>
         text + `${sign}${text}`.repeat(count),

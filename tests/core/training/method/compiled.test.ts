@@ -60,7 +60,7 @@ describe('the built-in method', () => {
         const [compiled, ...others] = planners.map((planner) => JSON.stringify(planner.plan(athlete)));
         expect(others).toEqual([compiled, compiled]);
       }),
-      runs(100, 50_000),
+      runs(50, 50_000),
     );
   });
 });
@@ -85,8 +85,8 @@ describe('any method', { timeout: patience }, () => {
           if (!created.ok) expect(compiledPlanner(method).plan({})).toEqual(created);
         },
       ),
-      runs(120, 10_000),
+      runs(60, 10_000),
     );
-    expect(plans).toBeGreaterThan(60);
+    expect(plans).toBeGreaterThan(30);
   });
 });

@@ -1,7 +1,7 @@
 import { css } from 'lit';
 
-/** The derivation of a number; fetched with it. */
-export const whyStyles = css`
+/** Derivations and problems; fetched with what shows them. */
+export const detailsStyles = css`
   .why {
     background: var(--tint);
     border-inline-start: 4px solid var(--accent);
@@ -63,5 +63,28 @@ export const whyStyles = css`
     .why dl > div {
       grid-template-columns: 6em 1fr;
     }
+  }
+
+  .plain {
+    color: var(--accent);
+    font-size: var(--small);
+    text-decoration: underline;
+    text-underline-offset: 0.2em;
+  }
+
+  .problems {
+    margin: 16px 16px 0;
+    padding: 12px 16px;
+    border: 1px solid var(--alert);
+    border-inline-start-width: 4px;
+    border-radius: 6px;
+  }
+
+  .problems h3 {
+    color: var(--alert);
+  }
+
+  .problems ul {
+    overflow-wrap: anywhere;
   }
 `;
