@@ -3,7 +3,6 @@ import type { PlannedBy } from '../../../src/words/derivation-lines.js';
 import { loadWords } from '../../../src/words/load-words.js';
 
 export const planner = builtInPlanner();
-const english = await loadWords('en');
 export const german = await loadWords('de');
 
 /** The plan for a request and the method that made it; throws where the request is refused. */
