@@ -122,6 +122,15 @@ export class WeekwrightPlanner extends LitElement {
     if (isFaulty || this.#methods.isOwn || this.#asked !== null) this.#more.want();
   }
 
+  /**
+   * Renders in a task of its own once the planner stands: the event that moved a slider ends first, and a slow phone has
+   * two short tasks instead of one long one.
+   */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.hasUpdated) await new Promise((resolve) => setTimeout(resolve));
+    await super.scheduleUpdate();
+  }
+
   protected override firstUpdated(): void {
     // Inner inputs are our own affair: the page hears `plan-change`, once for each change.
     this.renderRoot.addEventListener('input', (event) => {
@@ -131,11 +140,11 @@ export class WeekwrightPlanner extends LitElement {
 
   /** Also waits for the method, the words and the details, where those have to be fetched. */
   protected override async getUpdateComplete(): Promise<boolean> {
-    const done = await super.getUpdateComplete();
+    await super.getUpdateComplete();
     await this.#methods.ready;
     await super.getUpdateComplete();
     await Promise.all([this.#language.ready, this.#more.ready]);
-    return done && (await super.getUpdateComplete());
+    return super.getUpdateComplete();
   }
 
   /** Plans again where the method, an input or a pick is another than before. */
