@@ -1,4 +1,4 @@
-// The library without a page: plans from requests, methods checked, words for everything that is a code.
+// The library without a page: plans from requests, and methods checked.
 export { builtInPlanner, createPlanner, planWeek } from './plan.js';
 export type {
   Planner,

@@ -52,10 +52,6 @@ export const baseStyles = css`
     accent-color: var(--accent);
   }
 
-  .loading {
-    padding: 16px;
-  }
-
   h2,
   h3,
   p,

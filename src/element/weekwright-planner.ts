@@ -24,6 +24,8 @@ const inputNames = ['hours', 'phase', 'level', 'event', 'strengthCap'] as const;
  * @summary A what-if planner for a runner's training week.
  * @tag weekwright-planner
  *
+ * @attr lang - The language to speak, English or German; that of the page around it where left out.
+ *
  * @slot - Shown until the planner is ready, and where scripts do not run: a small table, a sentence, a link.
  * @slot method - A `<script type="application/json">` with the coach's own method.
  *
@@ -159,8 +161,8 @@ export class WeekwrightPlanner extends LitElement {
     else if (this.#lastGood?.method.id !== planner.method.id) this.#lastGood = startingPlan(planner);
   }
 
-  #request(patch: Partial<PlanInputs> = {}): PlanRequest {
-    const given = inputNames.map((name) => [name, patch[name] ?? this[name]] as const);
+  #request(): PlanRequest {
+    const given = inputNames.map((name) => [name, this[name]] as const);
     const inputs: object = Object.fromEntries(given.filter(([, value]) => value !== undefined && value !== null));
     return { ...inputs, sessions: this.#picks };
   }

@@ -1,5 +1,6 @@
 import type { Cells, FormulaCell } from './cells.js';
 import type { CellError } from './errors.js';
+import { namesIn } from './formula/names-in.js';
 import { isOperation, operandCount, operationCode } from './formula/operations.js';
 import type { Block, SheetModel } from './model.js';
 import { plainNumber } from './numbers.js';
@@ -47,8 +48,7 @@ export function quantityOf(cellId: string): string {
 }
 
 function namesOf({ code, locals }: FormulaCell): string[] {
-  const names = code.filter((token): token is string => typeof token === 'string' && !isOperation(token));
-  return [...new Set(names.map((name) => cellMeant(name, locals)))];
+  return [...new Set(namesIn(code).map((name) => cellMeant(name, locals)))];
 }
 
 /** The cell that a name in a formula means; names such as `constructor` are names like any other. */

@@ -5,6 +5,8 @@ export interface InputQuantity {
   readonly most: number;
   readonly step: number;
   readonly start: number;
+  /** True for a choice: nothing lies between two steps. */
+  readonly isChoice: boolean;
 }
 
 /** A quantity that a formula gives. */
@@ -41,13 +43,30 @@ export interface Block {
   readonly compute: (reads: readonly number[]) => readonly number[];
 }
 
-/** What a sheet is made of: named quantities, and rules that act on them in this order. */
+/** A value or a formula that a person put over a quantity: it acts after all rules, and sees what it replaces as `value`. */
+export interface Override {
+  readonly on: string;
+  readonly formula: string;
+}
+
+/**
+ * Quantities whose sum is kept when some of them are overridden: of the others those of `givesWay`, where any of them is
+ * left, else all, are scaled alike. A quantity is in one sharing at most.
+ */
+export interface Sharing {
+  readonly members: readonly string[];
+  readonly givesWay: readonly string[];
+}
+
+/** What a sheet is made of: named quantities, rules that act on them in this order, and what people put over them. */
 export interface SheetModel {
   readonly inputs: readonly InputQuantity[];
   readonly constants: readonly ConstantQuantity[];
   readonly formulas: readonly FormulaQuantity[];
   readonly rules: readonly SheetRule[];
   readonly blocks: readonly Block[];
+  readonly overrides: readonly Override[];
+  readonly sharings: readonly Sharing[];
   /** Names that formulas may use for fixed numbers and that are no quantities (the choices of an input). */
   readonly names: Readonly<Record<string, number>>;
 }

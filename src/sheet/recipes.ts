@@ -1,6 +1,6 @@
 import type { Stage } from './cells.js';
 import type { Derivation } from './derivation.js';
-import { isOperation } from './formula/operations.js';
+import { namesIn } from './formula/names-in.js';
 import type { SheetRule } from './model.js';
 import type { Sheet } from './sheet.js';
 
@@ -45,10 +45,8 @@ export function recipesOf(sheet: Sheet): Recipe[] {
 
 function draftsOf({ model, cells }: Sheet): Draft[] {
   const codes = new Map(cells.formulas.map(({ id, code }) => [id, code]));
-  const namesIn = (quantity: string): string[] => {
-    const code = codes.get(cells.stages.get(quantity)?.[0]?.before ?? quantity) ?? [];
-    return [...new Set(code.filter((token): token is string => typeof token === 'string' && !isOperation(token)))];
-  };
+  const readBy = (quantity: string): string[] =>
+    namesIn(codes.get(cells.stages.get(quantity)?.[0]?.before ?? quantity) ?? []);
   const set = (kind: 'input' | 'constant', { id }: { readonly id: string }): Draft => ({
     quantity: id,
     kind,
@@ -58,7 +56,7 @@ function draftsOf({ model, cells }: Sheet): Draft[] {
   return [
     ...model.inputs.map((input) => set('input', input)),
     ...model.constants.map((constant) => set('constant', constant)),
-    ...model.formulas.map(({ id, formula }): Draft => ({ quantity: id, kind: 'formula', formula, reads: namesIn(id) })),
+    ...model.formulas.map(({ id, formula }): Draft => ({ quantity: id, kind: 'formula', formula, reads: readBy(id) })),
     ...model.blocks.flatMap(({ id: formula, reads, writes }) =>
       writes.map((quantity): Draft => ({ quantity, kind: 'block', formula, reads })),
     ),

@@ -28,11 +28,13 @@ export function syntheticModel(): SheetModel {
     return { id, formula: kinds[index % kinds.length]?.([before(index - 1), near, far]) ?? '' };
   });
   return {
-    inputs: inputs.map((id, index) => ({ id, least: 0, most: 100, step: 1, start: 15 * (index + 1) })),
+    inputs: inputs.map((id, index) => ({ id, least: 0, most: 100, step: 1, start: 15 * (index + 1), isChoice: false })),
     constants: [],
     formulas,
     rules: [],
     blocks: [],
+    overrides: [],
+    sharings: [],
     names: {},
   };
 }

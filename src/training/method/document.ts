@@ -114,7 +114,7 @@ export interface Method {
   readonly id: string;
   readonly name: Text;
   readonly inputs: MethodInputs;
-  /** Every kind of training once, in the order in which they are shown. */
+  /** Every kind of training once. */
   readonly categories: readonly Category[];
   /** The divisions of the week: the first whose condition holds is used, else the last. */
   readonly splits: readonly Split[];

@@ -20,6 +20,8 @@ export function expandMethod(method: Method): SheetModel {
     ],
     rules: method.rules.filter((rule) => rule.kind === 'change').map(sheetRule),
     blocks: [roundingBlock(method)],
+    overrides: [],
+    sharings: [],
     names: choiceNames,
   };
 }
@@ -30,13 +32,14 @@ function inputs({ inputs: given }: Method): InputQuantity[] {
     most: ids.length - 1,
     step: 1,
     start: ids.indexOf(start),
+    isChoice: true,
   });
   return [
-    { id: 'weekly_hours', ...given.weekly_hours },
+    { id: 'weekly_hours', ...given.weekly_hours, isChoice: false },
     { id: 'season_phase', ...choice(phaseIds, given.season_phase.start) },
     { id: 'athlete_level', ...choice(levelIds, given.athlete_level.start) },
     { id: 'target_event', ...choice(eventIds, given.target_event.start) },
-    { id: 'strength_cap', ...given.strength_cap },
+    { id: 'strength_cap', ...given.strength_cap, isChoice: false },
   ];
 }
 

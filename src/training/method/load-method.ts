@@ -1,6 +1,6 @@
 import type { Outcome, Problem } from '../../problem.js';
 import type { FormulaBook } from '../../sheet/formula/compiled-formula.js';
-import { isOperation } from '../../sheet/formula/operations.js';
+import { namesIn } from '../../sheet/formula/names-in.js';
 import type { SheetModel } from '../../sheet/model.js';
 import { createSheet, formulaTexts, quantityIds, type Sheet } from '../../sheet/sheet.js';
 import type { Method } from './document.js';
@@ -64,8 +64,7 @@ function nameProblems(method: Method, model: SheetModel, book: FormulaBook): Pro
 }
 
 function unknownNames({ path, text, locals }: FormulaPlace, book: FormulaBook, known: ReadonlySet<string>): Problem[] {
-  const names = (book[text] ?? []).filter((token): token is string => typeof token === 'string' && !isOperation(token));
-  const unknown = [...new Set(names)].filter((name) => !known.has(name) && !locals.includes(name));
+  const unknown = namesIn(book[text] ?? []).filter((name) => !known.has(name) && !locals.includes(name));
   return unknown.map((name) => ({
     path,
     value: text,

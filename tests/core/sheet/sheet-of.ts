@@ -1,6 +1,6 @@
 import { compileFormula } from '../../../src/sheet/formula/compile.js';
 import type { CompiledFormula, FormulaBook } from '../../../src/sheet/formula/compiled-formula.js';
-import type { Block, SheetModel, SheetRule } from '../../../src/sheet/model.js';
+import type { Block, Override, Sharing, SheetModel, SheetRule } from '../../../src/sheet/model.js';
 import { createColumn, createSheet, formulaTexts, type Sheet } from '../../../src/sheet/sheet.js';
 
 /** A sheet in short: numbers and formulas by name. */
@@ -10,6 +10,8 @@ export interface SheetParts {
   readonly formulas?: Readonly<Record<string, string>>;
   readonly rules?: readonly SheetRule[];
   readonly blocks?: readonly Block[];
+  readonly overrides?: readonly Override[];
+  readonly sharings?: readonly Sharing[];
   readonly names?: Readonly<Record<string, number>>;
 }
 
@@ -20,11 +22,13 @@ export function ruleOf(parts: Pick<SheetRule, 'id' | 'on' | 'value'> & Partial<S
 
 export function sheetOf({ inputs = {}, constants = {}, formulas = {}, ...parts }: SheetParts): Sheet {
   const model: SheetModel = {
-    inputs: Object.entries(inputs).map(([id, start]) => ({ id, start, least: -Infinity, most: Infinity, step: 1 })),
+    inputs: Object.entries(inputs).map(([id, start]) => ({ id, start, least: -Infinity, most: Infinity, step: 1, isChoice: false })),
     constants: Object.entries(constants).map(([id, constant]) => ({ id, constant })),
     formulas: Object.entries(formulas).map(([id, formula]) => ({ id, formula })),
     rules: [],
     blocks: [],
+    overrides: [],
+    sharings: [],
     names: {},
     ...parts,
   };
