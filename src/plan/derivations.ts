@@ -32,10 +32,10 @@ export class PlanDerivations {
     const plain = this.#deriver.derive(id);
     const last = this.#made.get(id);
     if (last?.splitId === splitId && last.plain === plain) return last.founded;
-    const { quantity, kind, value, formula, readings, rules, error } = plain;
+    const { quantity, kind, value, formula, readings, rules, byHand, error } = plain;
     const { status, sources, reason } = provenanceOf(this.#method, id, splitId);
     // Field by field: two spreads take ten times as long, and every event makes dozens of these.
-    const founded = { quantity, kind, value, formula, readings, rules, error, status, sources, reason };
+    const founded = { quantity, kind, value, formula, readings, rules, byHand, error, status, sources, reason };
     this.#made.set(id, { splitId, plain, founded });
     return founded;
   }

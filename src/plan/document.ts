@@ -53,10 +53,17 @@ export interface Notice {
   readonly category?: CategoryId;
   /** The quantity it is about. */
   readonly quantity?: string;
-  /** Minutes, exact and rounded, as the code needs them. */
+  /** What the code needs: minutes, exact and rounded; a quantity before and after; how many others give way. */
   readonly values: Readonly<Record<string, number>>;
 }
-export const noticeCodes = ['rule', 'total-rounded', 'every-second-week', 'pick-dropped', 'quantity-failed'] as const;
+export const noticeCodes = [
+  'rule',
+  'by-hand',
+  'total-rounded',
+  'every-second-week',
+  'pick-dropped',
+  'quantity-failed',
+] as const;
 /** What there is to say: the words of a rule (see `rule`), or what happened to a total, a category or a quantity. */
 export type NoticeCode = (typeof noticeCodes)[number];
 

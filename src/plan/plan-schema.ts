@@ -23,6 +23,7 @@ export const cellError: v.GenericSchema<CellError> = v.variant('code', [
   v.strictObject({ code: v.literal('division-by-zero') }),
   v.strictObject({ code: v.literal('not-a-number'), operation: v.string() }),
   v.strictObject({ code: v.literal('too-large') }),
+  v.strictObject({ code: v.literal('nothing-left'), over: v.number() }),
   v.strictObject({ code: v.literal('unknown-name'), name: v.string() }),
   v.strictObject({ code: v.literal('circle'), path: v.array(v.string()) }),
   v.strictObject({ code: v.literal('depends-on'), name: v.string(), cause: v.lazy(() => cellError) }),
@@ -49,12 +50,14 @@ const notice = v.strictObject({
   values: byName(v.number()),
 });
 
+const readings = v.array(v.strictObject({ name: v.string(), value: valueOrNull }));
+
 const derivation = v.strictObject({
   quantity: v.string(),
   kind: v.picklist(['input', 'constant', 'formula', 'block']),
   value: valueOrNull,
   formula: v.nullable(v.string()),
-  readings: v.array(v.strictObject({ name: v.string(), value: valueOrNull })),
+  readings,
   rules: v.array(
     v.strictObject({
       rule: v.string(),
@@ -65,6 +68,15 @@ const derivation = v.strictObject({
       formula: v.string(),
       before: valueOrNull,
       after: valueOrNull,
+    }),
+  ),
+  byHand: v.nullable(
+    v.strictObject({
+      kind: v.picklist(['override', 'gives-way']),
+      formula: v.nullable(v.string()),
+      readings,
+      before: valueOrNull,
+      to: v.array(v.string()),
     }),
   ),
   error: v.nullable(cellError),

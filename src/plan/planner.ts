@@ -1,18 +1,10 @@
 import { Column } from '../sheet/column.js';
 import { Deriver } from '../sheet/derive.js';
-import { explainFailure } from '../sheet/explain-failure.js';
 import { withoutNoise } from '../sheet/numbers.js';
+import type { Sheet } from '../sheet/sheet.js';
 import type { Outcome, Problem } from '../problem.js';
 import type { Method } from '../training/method/document.js';
-import {
-  byCategory,
-  categoryIds,
-  eventIds,
-  levelIds,
-  phaseIds,
-  type ByCategory,
-  type CategoryId,
-} from '../training/method/ids.js';
+import { byCategory, categoryIds, type ByCategory, type CategoryId } from '../training/method/ids.js';
 import type { LoadedMethod } from '../training/method/load-method.js';
 import { categoryQuantity, splitQuantity } from '../training/method/names.js';
 import { minutesInAWeek } from '../training/method/rounding-block.js';
@@ -20,17 +12,23 @@ import { isSessionOption, sessionOptions, type SessionNeed } from '../training/s
 import { PlanDerivations } from './derivations.js';
 import type { Plan, PlanInputs } from './document.js';
 import { noticesOf } from './notices.js';
+import { inputQuantities, inputsOf, inputValues } from './inputs.js';
 import { readRequest, type RawRequest, type ReadRequest } from './read-request.js';
 import { ruleOutcomes } from './rule-outcomes.js';
+
+const inputIds: ReadonlySet<string> = new Set(Object.values(inputQuantities));
 
 /** Answers requests by one method. It keeps the last week computed, so that a small change costs little. */
 export class Planner {
   readonly method: Method;
+  /** The sheet that computes the week; what people put over its quantities is in its model. */
+  readonly sheet: Sheet;
   readonly #column: Column;
   readonly #derivations: PlanDerivations;
 
   constructor({ method, sheet }: LoadedMethod) {
     this.method = method;
+    this.sheet = sheet;
     this.#column = new Column(sheet.program);
     this.#derivations = new PlanDerivations(method, new Deriver(sheet, this.#column));
   }
@@ -44,8 +42,25 @@ export class Planner {
     const read = readRequest(request, this.method);
     if (!read.ok) return read;
     this.#column.set(inputValues(read.value.inputs));
-    const problems = this.#missingMinutes();
-    return problems.length > 0 ? { ok: false, problems } : { ok: true, value: this.#assemble(read.value) };
+    const used = this.#inputsUsed(read.value);
+    const problems = used.ok ? this.#missingMinutes() : used.problems;
+    if (!used.ok || problems.length > 0) return { ok: false, problems };
+    return { ok: true, value: this.#assemble({ ...read.value, inputs: used.value }) };
+  }
+
+  /** The week computed last, for questions about it. To be read only: `plan` sets it. */
+  get column(): Column {
+    return this.#column;
+  }
+
+  /** The inputs that the week is made from: what a person put over one of them counts, and is checked like it. */
+  #inputsUsed({ inputs }: ReadRequest): Outcome<PlanInputs> {
+    const quantities = this.sheet.model.overrides.map(({ on }) => on).filter((id) => inputIds.has(id));
+    if (quantities.length === 0) return { ok: true, value: inputs };
+    const problems = quantities.flatMap((id) => this.#valueProblem(id));
+    if (problems.length > 0) return { ok: false, problems };
+    const read = readRequest(inputsOf(this.#column), this.method);
+    return read.ok ? { ok: true, value: read.value.inputs } : read;
   }
 
   #assemble({ inputs, picks }: ReadRequest): Plan {
@@ -74,7 +89,15 @@ export class Planner {
       options,
       sessions: byCategory((id) => (fits(id) ? [...(picks[id] ?? [])].sort((a, b) => a - b) : (options[id][0] ?? []))),
       rules,
-      notices: noticesOf({ method, rules, total, droppedPicks, rounded, derivations }),
+      notices: noticesOf({
+        method,
+        rules,
+        total,
+        droppedPicks,
+        rounded,
+        derivations,
+        overrides: this.sheet.model.overrides,
+      }),
       derivations,
       week: null,
       checks: [],
@@ -99,9 +122,12 @@ export class Planner {
   }
 
   #need(id: CategoryId): SessionNeed {
+    const rounded = this.#value(id, 'rounded');
+    // Whole minutes that a person's hand has moved are what the sessions have to fit.
+    const isByHand = this.sheet.cells.hands.has(categoryQuantity(id, 'rounded'));
     return {
-      exact: this.#value(id, 'minutes'),
-      rounded: this.#value(id, 'rounded'),
+      exact: isByHand ? rounded : this.#value(id, 'minutes'),
+      rounded,
       limits: {
         shortest: this.#value(id, 'shortest'),
         typical: this.#value(id, 'typical'),
@@ -128,17 +154,7 @@ export class Planner {
   }
 
   #valueProblem(path: string): Problem[] {
-    const cause = explainFailure(this.#column, path);
+    const cause = this.sheet.explain(this.#column, path);
     return cause ? [{ path, value: null, code: 'no-value', allowed: { cause } }] : [];
   }
-}
-
-function inputValues({ hours, phase, level, event, strengthCap }: PlanInputs): Readonly<Record<string, number>> {
-  return {
-    weekly_hours: hours,
-    season_phase: phaseIds.indexOf(phase),
-    athlete_level: levelIds.indexOf(level),
-    target_event: eventIds.indexOf(event),
-    strength_cap: strengthCap,
-  };
 }

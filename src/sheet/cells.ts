@@ -1,5 +1,7 @@
+import { Chains, type Chained } from './chains.js';
 import type { CompiledFormula, FormulaBook } from './formula/compiled-formula.js';
-import type { Block, SheetModel } from './model.js';
+import { blocksAround, givingCells, overrideCells, touchedIds, touchedIn } from './hands.js';
+import type { Block, SheetModel, SheetRule } from './model.js';
 
 /** A number that the machine computes by a formula; `locals` says which cells its own names mean. */
 export interface FormulaCell {
@@ -8,91 +10,49 @@ export interface FormulaCell {
   readonly locals: Readonly<Record<string, string>>;
 }
 
-/** What one rule makes of one quantity: the cell before it, the cell after it, and the cell that says whether it holds. */
-export interface Stage {
-  readonly rule: string;
-  readonly role: 'on' | 'to';
-  readonly when: string;
-  readonly before: string;
-  readonly after: string;
-}
-
-/** A sheet taken apart into single cells, in which a rule is nothing but more cells. */
-export interface Cells {
+/** A sheet taken apart into single cells, in which a rule or an override is nothing but more cells. */
+export interface Cells extends Chained {
+  /** The cell of each input and constant that people set. */
+  readonly settable: ReadonlyMap<string, string>;
   readonly formulas: readonly FormulaCell[];
   readonly blocks: readonly Block[];
-  /** The stages that a quantity goes through, for quantities on which rules act. */
-  readonly stages: ReadonlyMap<string, readonly Stage[]>;
 }
 
 /**
- * Takes a model apart. A quantity on which rules act becomes a chain of cells, one for each stage; the last has the
- * quantity's own name, so that other formulas see it with all its rules applied.
+ * Takes a model apart. A quantity on which rules or overrides act becomes a chain of cells, one for each stage.
  *
  * @param book the compiled form of every formula text in the model; a text that is missing is a programming error.
  */
 export function cellsOf(model: SheetModel, book: FormulaBook): Cells {
-  const chains = new Chains(model);
+  const touched = touchedIn(model);
+  const chains = new Chains(model, touchedIds(touched));
   const lookUp = (text: string): CompiledFormula => {
     const code = book[text];
     if (!code) throw new Error(`formula not compiled: ${text}`);
     return code;
   };
-  const formulas: FormulaCell[] = model.formulas.map(({ id, formula }) => ({
-    id: chains.first(id),
-    code: lookUp(formula),
-    locals: {},
-  }));
-  for (const { id } of [...model.inputs, ...model.constants])
-    if (chains.first(id) !== id) throw new Error(`a rule cannot act on ${id}, which people set`);
-  for (const rule of model.rules) {
-    const value = chains.now(rule.on);
-    const other = rule.to === undefined ? value : chains.now(rule.to);
-    const locals = { value, other };
-    const when = `${rule.id}.when`;
-    formulas.push({ id: when, code: rule.enabled ? lookUp(rule.when) : [0], locals });
-    const after = chains.advance(rule.on, { rule: rule.id, role: 'on', when });
-    formulas.push({
-      id: after,
-      code: rule.enabled ? [when, ...lookUp(rule.value), 'value', 'if()'] : ['value'],
-      locals,
-    });
-    if (rule.to === undefined) continue;
-    const given = chains.advance(rule.to, { rule: rule.id, role: 'to', when });
-    const sum = [when, 'other', 'value', after, 'hand()', 'other', 'if()'];
-    formulas.push({ id: given, code: rule.enabled ? sum : ['other'], locals });
-  }
-  return { formulas, blocks: model.blocks, stages: chains.stages };
+  const set = [...model.inputs, ...model.constants].map(({ id }) => id);
+  const acted = model.rules.flatMap(({ on, to }) => [on, to]).find((id) => id !== undefined && set.includes(id));
+  if (acted !== undefined) throw new Error(`a rule cannot act on ${acted}, which people set`);
+  const settable = new Map(set.map((id) => [id, chains.first(id)]));
+  const base = model.formulas.map(({ id, formula }) => ({ id: chains.first(id), code: lookUp(formula), locals: {} }));
+  const ruled = model.rules.flatMap((rule) => ruleCells(rule, chains, lookUp));
+  const overridden = overrideCells(model, chains, lookUp);
+  const giving = givingCells(touched, chains);
+  const blocks = model.blocks.flatMap((block) => blocksAround(touched, block, chains));
+  const formulas = [...base, ...ruled, ...overridden, ...giving];
+  return { settable, formulas, blocks, stages: chains.stages, hands: chains.hands };
 }
 
-/** Names the cells of each quantity's chain while the rules are gone through in order. */
-class Chains {
-  readonly stages = new Map<string, Stage[]>();
-  readonly #lengths = new Map<string, number>();
-
-  constructor(model: SheetModel) {
-    for (const { on, to } of model.rules)
-      for (const id of to === undefined ? [on] : [on, to]) this.#lengths.set(id, (this.#lengths.get(id) ?? 0) + 1);
-  }
-
-  first(id: string): string {
-    return this.#name(id, 0);
-  }
-
-  now(id: string): string {
-    return this.#name(id, this.stages.get(id)?.length ?? 0);
-  }
-
-  advance(id: string, stage: Pick<Stage, 'rule' | 'role' | 'when'>): string {
-    const stages = this.stages.get(id) ?? [];
-    const before = this.now(id);
-    const after = this.#name(id, stages.length + 1);
-    this.stages.set(id, [...stages, { ...stage, before, after }]);
-    return after;
-  }
-
-  /** The last cell of a chain has the quantity's own name, the ones before it a number behind it. */
-  #name(id: string, index: number): string {
-    return index === (this.#lengths.get(id) ?? 0) ? id : `${id}.${index}`;
-  }
+/** The cell that says whether a rule holds, and the next stage of each quantity that it changes. */
+function ruleCells(rule: SheetRule, chains: Chains, lookUp: (text: string) => CompiledFormula): FormulaCell[] {
+  const { when, value, other, after, given } = chains.pass(rule);
+  const locals = { value, other };
+  const cells: FormulaCell[] = [
+    { id: when, code: rule.enabled ? lookUp(rule.when) : [0], locals },
+    { id: after, code: rule.enabled ? [when, ...lookUp(rule.value), 'value', 'if()'] : ['value'], locals },
+  ];
+  if (given === null) return cells;
+  const sum = [when, 'other', 'value', after, 'hand()', 'other', 'if()'];
+  return [...cells, { id: given, code: rule.enabled ? sum : ['other'], locals }];
 }

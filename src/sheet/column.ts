@@ -10,12 +10,18 @@ export class Column {
   readonly #changed: Uint8Array;
   readonly #everyCell: Int32Array;
 
-  constructor(program: Program) {
+  /** @param computed the registers of another column of the program, to go on from; left out, all is computed. */
+  constructor(program: Program, computed?: Float64Array) {
     this.program = program;
-    this.registers = program.initial.slice();
-    this.#changed = new Uint8Array(this.registers.length).fill(1);
+    this.registers = (computed ?? program.initial).slice();
+    this.#changed = new Uint8Array(this.registers.length).fill(computed ? 0 : 1);
     this.#everyCell = Int32Array.from(program.cells.keys());
-    this.#run(this.#everyCell);
+    if (!computed) this.#run(this.#everyCell);
+  }
+
+  /** A column with the same values, to try things on without touching this one. */
+  copy(): Column {
+    return new Column(this.program, this.registers);
   }
 
   /** The number of a cell, NaN where it has none. Throws for a name that the sheet does not have. */
@@ -42,10 +48,25 @@ export class Column {
     return touched.length === 0 ? [] : this.#run(this.#cellsReached(touched));
   }
 
+  /** What an input or constant is set to, whatever a person has put over it. Throws for a name that cannot be set. */
+  setting(id: string): number {
+    return this.registers[this.#settable(id)]!;
+  }
+
+  /** A quick `set` for one input or constant that is moved many times. Throws for a name that cannot be set. */
+  mover(id: string): (value: number) => void {
+    const register = this.#settable(id);
+    const reached = this.#cellsReached([register]);
+    return (value) => {
+      if (this.#put(register, value)) this.#run(reached);
+    };
+  }
+
   #settable(id: string): number {
-    const register = this.registerOf(id);
-    if (!this.program.reached.has(register)) throw new Error(`${id} is computed and cannot be set`);
-    return register;
+    const register = this.program.settable.get(id);
+    if (register !== undefined) return register;
+    this.registerOf(id);
+    throw new Error(`${id} is computed and cannot be set`);
   }
 
   /** Fills a register; true where its value is another than before. */

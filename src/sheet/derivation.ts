@@ -26,6 +26,20 @@ export interface RuleStep {
   readonly after: number | null;
 }
 
+/** What a person's hand did to a quantity, after all rules. */
+export interface ByHand {
+  /** `override`: a value or formula was put over it; `gives-way`: it makes room for what was put over others. */
+  readonly kind: 'override' | 'gives-way';
+  /** What was put over it; null where it gives way. */
+  readonly formula: string | null;
+  /** What that formula reads, and the numbers it found. */
+  readonly readings: readonly Reading[];
+  /** What the quantity was before; null where that has no number. */
+  readonly before: number | null;
+  /** The overridden quantities that it gives way to. */
+  readonly to: readonly string[];
+}
+
 /** Why a quantity is what it is. */
 export interface Derivation {
   /** How formulas name it. */
@@ -40,6 +54,8 @@ export interface Derivation {
   readonly readings: readonly Reading[];
   /** What the rules did to the quantity, in their order. */
   readonly rules: readonly RuleStep[];
+  /** What a person put over it, or how it gives way to that; null where nobody did. */
+  readonly byHand: ByHand | null;
   /** Why there is no number; null where there is one. */
   readonly error: CellError | null;
 }

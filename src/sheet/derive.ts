@@ -1,8 +1,7 @@
 import type { Column } from './column.js';
-import type { Derivation, Reading, RuleStep } from './derivation.js';
-import { explainFailure } from './explain-failure.js';
+import type { ByHand, Derivation, Reading, RuleStep } from './derivation.js';
 import { withoutNoise } from './numbers.js';
-import { recipesOf, type Recipe, type RulePlace } from './recipes.js';
+import { recipesOf, type HandPlace, type Place, type Recipe, type RulePlace } from './recipes.js';
 import type { Sheet } from './sheet.js';
 
 interface Made {
@@ -14,11 +13,13 @@ interface Made {
 export class Deriver {
   /** Every quantity of the sheet: inputs, constants, formulas, then what blocks compute. */
   readonly quantities: readonly string[];
+  readonly #sheet: Sheet;
   readonly #column: Column;
   readonly #recipes: ReadonlyMap<string, Recipe>;
   readonly #made = new Map<string, Made>();
 
   constructor(sheet: Sheet, column: Column) {
+    this.#sheet = sheet;
     this.#column = column;
     this.#recipes = new Map(recipesOf(sheet).map((recipe) => [recipe.quantity.name, recipe]));
     this.quantities = [...this.#recipes.keys()];
@@ -45,16 +46,17 @@ export class Deriver {
     return true;
   }
 
-  #make({ quantity, kind, formula, reads, rules }: Recipe): Derivation {
+  #make({ quantity, kind, formula, reads, rules, hand }: Recipe): Derivation {
     const value = this.#number(quantity.register);
     return {
       quantity: quantity.name,
       kind,
       value,
       formula,
-      readings: reads.map(({ name, register }): Reading => ({ name, value: this.#number(register) })),
+      readings: this.#readings(reads),
       rules: rules.map((place) => this.#ruleStep(place)),
-      error: value === null ? explainFailure(this.#column, quantity.name) : null,
+      byHand: hand && this.#byHand(hand),
+      error: value === null ? this.#sheet.explain(this.#column, quantity.name) : null,
     };
   }
 
@@ -70,6 +72,14 @@ export class Deriver {
       before,
       after,
     };
+  }
+
+  #byHand({ stage: { kind, formula, to }, reads, before }: HandPlace): ByHand {
+    return { kind, formula, readings: this.#readings(reads), before: this.#number(before), to };
+  }
+
+  #readings(places: readonly Place[]): Reading[] {
+    return places.map(({ name, register }) => ({ name, value: this.#number(register) }));
   }
 
   /** As people read it: what is computed without the noise of binary fractions, null where there is none (as in JSON). */

@@ -1,7 +1,8 @@
 import type { Column } from './column.js';
 import type { CellError } from './errors.js';
 import { isOperation, operandCount, operationCode } from './formula/operations.js';
-import { quantityOf } from './link.js';
+import { isOfSharing, quantityOf } from './chains.js';
+import { withoutNoise } from './numbers.js';
 import { stepWidth, type ProgramCell } from './program.js';
 
 const tokens = Object.keys(operationCode).filter(isOperation);
@@ -47,6 +48,7 @@ function operandsUsed(column: Column, step: number): number[] {
 function ownFailure(column: Column, step: number): CellError {
   const token = tokenOf(column.program.steps[step]!);
   const [a = 0, b = 0] = operandsUsed(column, step).map((register) => column.registers[register]!);
+  if (token === 'spare()') return { code: 'nothing-left', over: withoutNoise(-a) };
   const divides = token === '/' || token === '%';
   if (divides ? b === 0 : token === '^' && a === 0) return { code: 'division-by-zero' };
   const hasNoResult = token === 'sqrt()' || (token === '^' && Number.isNaN(a ** b));
@@ -56,6 +58,8 @@ function ownFailure(column: Column, step: number): CellError {
 function dependsOn(column: Column, register: number, reader: string): CellError {
   const [id = ''] = [...column.program.registers].find(([, each]) => each === register) ?? [];
   const cause = explainFailure(column, id) ?? { code: 'not-a-number', operation: id };
-  // Stages of one quantity are no dependency that a person would know.
-  return quantityOf(id) === quantityOf(reader) ? cause : { code: 'depends-on', name: quantityOf(id), cause };
+  // Stages of one quantity, and what a sharing has to give, are no dependency that a person would know.
+  return isOfSharing(id) || quantityOf(id) === quantityOf(reader)
+    ? cause
+    : { code: 'depends-on', name: quantityOf(id), cause };
 }

@@ -1,11 +1,12 @@
 import type { Cells, FormulaCell } from './cells.js';
+import { isOfSharing, quantityOf } from './chains.js';
 import type { CellError } from './errors.js';
 import { namesIn } from './formula/names-in.js';
 import { isOperation, operandCount, operationCode } from './formula/operations.js';
 import type { Block, SheetModel } from './model.js';
 import { plainNumber } from './numbers.js';
 import { orderOf } from './order.js';
-import type { Program, ProgramCell } from './program.js';
+import { reachOf, type Program, type ProgramCell } from './program.js';
 
 /**
  * Resolves every name to a register, brings the cells into order and lays down the steps of each.
@@ -13,7 +14,7 @@ import type { Program, ProgramCell } from './program.js';
  * A name that does not exist, or a circle, is no exception: the cell gets an error (`Program.errors`) and no value.
  */
 export function link(model: SheetModel, cells: Cells): Program {
-  const builder = new ProgramBuilder(model);
+  const builder = new ProgramBuilder(model, cells);
   const sources = new Map<string, FormulaCell>(cells.formulas.map((cell) => [cell.id, cell]));
   const writers = new Map(cells.blocks.flatMap((block) => block.writes.map((written) => [written, block] as const)));
 
@@ -23,6 +24,7 @@ export function link(model: SheetModel, cells: Cells): Program {
   const { sorted, circles } = orderOf(reads);
 
   for (const id of reads.keys()) builder.allocate(id);
+  for (const cell of cells.formulas) builder.noteReads(cell);
   for (const [id, circle] of circles) builder.fail(id, { code: 'circle', path: quantitiesOn(circle) });
   const blocksAdded = new Set<Block>();
   for (const id of sorted) {
@@ -37,14 +39,9 @@ export function link(model: SheetModel, cells: Cells): Program {
 
 /** A circle as a person would tell it: by its quantities, without the conditions of rules and the stages between them. */
 function quantitiesOn(circle: readonly string[]): string[] {
-  const quantities = circle.filter((id) => !id.endsWith('.when')).map(quantityOf);
+  const quantities = circle.filter((id) => !id.endsWith('.when') && !isOfSharing(id)).map(quantityOf);
   const [first = '', ...others] = quantities.filter((id, index) => id !== quantities[index - 1]);
   return others.at(-1) === first ? [first, ...others] : [first, ...others, first];
-}
-
-/** The quantity whose chain a cell belongs to: `slow_minutes.1` is a stage of `slow_minutes`. */
-export function quantityOf(cellId: string): string {
-  return cellId.replace(/\.\w+$/, '');
 }
 
 function namesOf({ code, locals }: FormulaCell): string[] {
@@ -61,16 +58,20 @@ class ProgramBuilder {
   readonly #registers = new Map<string, number>();
   readonly #constants = new Map<number, number>();
   readonly #names: Readonly<Record<string, number>>;
-  readonly #settable: readonly number[];
+  readonly #settable: ReadonlyMap<string, number>;
   readonly #steps: number[] = [];
   readonly #cells: ProgramCell[] = [];
+  readonly #reads = new Map<string, readonly number[]>();
   readonly #errors = new Map<string, CellError>();
 
-  constructor(model: SheetModel) {
-    this.#names = model.names;
-    for (const { id, start } of model.inputs) this.allocate(id, start);
-    for (const { id, constant } of model.constants) this.allocate(id, constant);
-    this.#settable = [...this.#registers.values()];
+  constructor({ inputs, constants, names }: SheetModel, { settable }: Cells) {
+    this.#names = names;
+    const starts = new Map([
+      ...inputs.map(({ id, start }) => [id, start] as const),
+      ...constants.map(({ id, constant }) => [id, constant] as const),
+    ]);
+    for (const [id, cell] of settable) this.allocate(cell, starts.get(id));
+    this.#settable = new Map([...settable].map(([id, cell]) => [id, this.#register(cell)]));
   }
 
   allocate(id: string, value = Number.NaN): void {
@@ -81,6 +82,14 @@ class ProgramBuilder {
     this.#errors.set(id, error);
   }
 
+  noteReads(cell: FormulaCell): void {
+    const known = namesOf(cell).filter((name) => this.#registers.has(name));
+    this.#reads.set(
+      cell.id,
+      known.map((name) => this.#register(name)),
+    );
+  }
+
   addFormula(cell: FormulaCell): void {
     const names = namesOf(cell);
     const missing = names.find((name) => !this.#registers.has(name) && !Object.hasOwn(this.#names, name));
@@ -88,7 +97,7 @@ class ProgramBuilder {
     const register = this.#register(cell.id);
     const start = this.#steps.length;
     this.#lay(cell, register);
-    const reads = names.filter((name) => this.#registers.has(name)).map((name) => this.#register(name));
+    const reads = this.#reads.get(cell.id) ?? [];
     this.#cells.push({ id: cell.id, register, start, end: this.#steps.length, reads, block: null });
   }
 
@@ -110,13 +119,14 @@ class ProgramBuilder {
   }
 
   finish(): Program {
-    const reached = new Map(this.#settable.map((register) => [register, this.#reachedFrom(register)]));
     return {
       initial: Float64Array.from(this.#values),
       registers: this.#registers,
+      settable: this.#settable,
       steps: Int32Array.from(this.#steps),
       cells: this.#cells,
-      reached,
+      reads: this.#reads,
+      reached: reachOf(this.#settable.values(), this.#cells),
       errors: this.#errors,
     };
   }
@@ -155,16 +165,5 @@ class ProgramBuilder {
     const register = this.#registers.get(id);
     if (register === undefined) throw new Error(`no register for ${id}`);
     return register;
-  }
-
-  #reachedFrom(register: number): Int32Array {
-    const changed = new Set([register]);
-    const indexes: number[] = [];
-    this.#cells.forEach((cell, index) => {
-      if (!cell.reads.some((read) => changed.has(read))) return;
-      indexes.push(index);
-      for (const written of cell.block?.writes ?? [cell.register]) changed.add(written);
-    });
-    return Int32Array.from(indexes);
   }
 }

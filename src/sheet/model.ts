@@ -39,8 +39,11 @@ export interface Block {
   readonly id: string;
   readonly reads: readonly string[];
   readonly writes: readonly string[];
-  /** Gives one number for each of `writes`; NaN where there is none. Called only with finite numbers. */
-  readonly compute: (reads: readonly number[]) => readonly number[];
+  /**
+   * Gives one number for each of `writes`; NaN where there is none. Called only with finite numbers. `held` has the
+   * results that a person has fixed, at their places among `writes`: the others are worked out around them.
+   */
+  readonly compute: (reads: readonly number[], held?: readonly (number | undefined)[]) => readonly number[];
 }
 
 /** A value or a formula that a person put over a quantity: it acts after all rules, and sees what it replaces as `value`. */

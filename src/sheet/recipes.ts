@@ -1,6 +1,5 @@
-import type { Stage } from './cells.js';
+import type { HandStage, Stage } from './chains.js';
 import type { Derivation } from './derivation.js';
-import { namesIn } from './formula/names-in.js';
 import type { SheetRule } from './model.js';
 import type { Sheet } from './sheet.js';
 
@@ -18,6 +17,13 @@ export interface RulePlace {
   readonly after: number;
 }
 
+/** What a person's hand does after that, with the register before it. */
+export interface HandPlace {
+  readonly stage: HandStage;
+  readonly reads: readonly Place[];
+  readonly before: number;
+}
+
 /** What a derivation is made of, the same for every column. */
 export interface Recipe {
   readonly quantity: Place;
@@ -25,6 +31,7 @@ export interface Recipe {
   readonly formula: string | null;
   readonly reads: readonly Place[];
   readonly rules: readonly RulePlace[];
+  readonly hand: HandPlace | null;
   /** Registers of everything the derivation shows. */
   readonly shown: readonly number[];
 }
@@ -34,19 +41,17 @@ interface Draft {
   readonly quantity: string;
   readonly kind: Derivation['kind'];
   readonly formula: string | null;
+  /** What a block reads; what a formula does is looked up. */
   readonly reads: readonly string[];
 }
 
 /** How to derive every quantity of a sheet: inputs, constants, formulas, then what blocks compute. */
 export function recipesOf(sheet: Sheet): Recipe[] {
-  const rules = new Map(sheet.model.rules.map((rule) => [rule.id, rule]));
-  return draftsOf(sheet).map((draft) => complete(draft, sheet, rules));
+  const completer = new Completer(sheet);
+  return draftsOf(sheet).map((draft) => completer.complete(draft));
 }
 
-function draftsOf({ model, cells }: Sheet): Draft[] {
-  const codes = new Map(cells.formulas.map(({ id, code }) => [id, code]));
-  const readBy = (quantity: string): string[] =>
-    namesIn(codes.get(cells.stages.get(quantity)?.[0]?.before ?? quantity) ?? []);
+function draftsOf({ model }: Sheet): Draft[] {
   const set = (kind: 'input' | 'constant', { id }: { readonly id: string }): Draft => ({
     quantity: id,
     kind,
@@ -56,31 +61,66 @@ function draftsOf({ model, cells }: Sheet): Draft[] {
   return [
     ...model.inputs.map((input) => set('input', input)),
     ...model.constants.map((constant) => set('constant', constant)),
-    ...model.formulas.map(({ id, formula }): Draft => ({ quantity: id, kind: 'formula', formula, reads: readBy(id) })),
+    ...model.formulas.map(({ id, formula }): Draft => ({ quantity: id, kind: 'formula', formula, reads: [] })),
     ...model.blocks.flatMap(({ id: formula, reads, writes }) =>
       writes.map((quantity): Draft => ({ quantity, kind: 'block', formula, reads })),
     ),
   ];
 }
 
-function complete(draft: Draft, { cells, program }: Sheet, rules: ReadonlyMap<string, SheetRule>): Recipe {
-  const registerOf = (id: string): number => program.registers.get(id)!;
-  const placeOf = (name: string): Place => ({ name, register: registerOf(name) });
-  const reads = draft.reads.filter((name) => program.registers.has(name)).map(placeOf);
-  const stages = cells.stages.get(draft.quantity) ?? [];
-  const places = stages.map(({ rule, role, before, after }): RulePlace => ({
-    rule: rules.get(rule)!,
-    role,
-    before: registerOf(before),
-    after: registerOf(after),
-  }));
-  const quantity = placeOf(draft.quantity);
-  const shown = [quantity, ...reads].map(({ register }) => register);
-  return {
-    ...draft,
-    quantity,
-    reads,
-    rules: places,
-    shown: [...shown, ...places.flatMap(({ before, after }) => [before, after])],
-  };
+/** Looks up the registers of what a draft names. */
+class Completer {
+  readonly #sheet: Sheet;
+  readonly #names: ReadonlyMap<number, string>;
+  readonly #rules: ReadonlyMap<string, SheetRule>;
+
+  constructor(sheet: Sheet) {
+    this.#sheet = sheet;
+    this.#names = new Map([...sheet.program.registers].map(([name, register]) => [register, name]));
+    this.#rules = new Map(sheet.model.rules.map((rule) => [rule.id, rule]));
+  }
+
+  complete(draft: Draft): Recipe {
+    const { quantity: id } = draft;
+    const quantity = { name: id, register: this.#register(id) };
+    const reads = draft.kind === 'formula' ? this.#readBy(this.#firstCell(id)) : this.#places(draft.reads);
+    const rules = (this.#sheet.cells.stages.get(id) ?? []).map((stage) => this.#rulePlace(stage));
+    const hand = this.#handPlace(id);
+    const stages = [...rules.flatMap(({ before, after }) => [before, after]), ...(hand ? [hand.before] : [])];
+    const named = [quantity, ...reads, ...(hand?.reads ?? [])].map(({ register }) => register);
+    return { ...draft, quantity, reads, rules, hand, shown: [...named, ...stages] };
+  }
+
+  #rulePlace({ rule, role, before, after }: Stage): RulePlace {
+    return { rule: this.#rules.get(rule)!, role, before: this.#register(before), after: this.#register(after) };
+  }
+
+  #handPlace(quantity: string): HandPlace | null {
+    const stage = this.#sheet.cells.hands.get(quantity);
+    if (!stage) return null;
+    const before = this.#register(stage.before);
+    const read = stage.kind === 'override' ? this.#readBy(quantity) : this.#places(stage.to);
+    return { stage, reads: read.filter(({ register }) => register !== before), before };
+  }
+
+  /** The cell that holds a quantity before any rule and any hand. */
+  #firstCell(quantity: string): string {
+    const { stages, hands } = this.#sheet.cells;
+    return stages.get(quantity)?.[0]?.before ?? hands.get(quantity)?.before ?? quantity;
+  }
+
+  #readBy(cell: string): Place[] {
+    const registers = this.#sheet.program.reads.get(cell) ?? [];
+    return registers.map((register) => ({ name: this.#names.get(register)!, register }));
+  }
+
+  #places(names: readonly string[]): Place[] {
+    const { registers } = this.#sheet.program;
+    const known = names.filter((name) => registers.has(name));
+    return known.map((name) => ({ name, register: this.#register(name) }));
+  }
+
+  #register(id: string): number {
+    return this.#sheet.program.registers.get(id)!;
+  }
 }

@@ -105,8 +105,11 @@ export function runCells({ cells, steps }: Program, indexes: Int32Array, workspa
         case 23: // sqrt
           result = Math.sqrt(a);
           break;
-        default: // hand
+        case 24: // hand
           result = plainNumber(handOn(a, b, registers[steps[step + 4]!]!));
+          break;
+        default: // spare
+          result = a < 0 ? NaN : a;
       }
       registers[steps[step + 1]!] = result;
     }

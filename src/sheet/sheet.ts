@@ -1,5 +1,8 @@
-import { cellsOf, type Cells } from './cells.js';
+import { cellsOf } from './cells.js';
+import type { Chained } from './chains.js';
 import { Column } from './column.js';
+import type { CellError } from './errors.js';
+import { explainFailure } from './explain-failure.js';
 import type { FormulaBook } from './formula/compiled-formula.js';
 import { link } from './link.js';
 import type { SheetModel } from './model.js';
@@ -8,14 +11,16 @@ import type { Program } from './program.js';
 /** A model ready to answer what-ifs: one program, and as many columns over it as there are scenarios. */
 export interface Sheet {
   readonly model: SheetModel;
-  readonly cells: Cells;
+  readonly cells: Chained;
   readonly program: Program;
+  /** Why a cell of a column has no number; null where it has one. */
+  readonly explain: (column: Column, id: string) => CellError | null;
 }
 
 /** Prepares a model; `book` holds every formula text of the model, compiled. */
 export function createSheet(model: SheetModel, book: FormulaBook): Sheet {
   const cells = cellsOf(model, book);
-  return { model, cells, program: link(model, cells) };
+  return { model, cells, program: link(model, cells), explain: explainFailure };
 }
 
 /** A new column over the sheet, with the inputs that differ from their start. */
@@ -26,10 +31,10 @@ export function createColumn(sheet: Sheet, inputs: Readonly<Record<string, numbe
 }
 
 /** Every formula text that a model needs compiled. */
-export function formulaTexts(model: Pick<SheetModel, 'formulas' | 'rules'>): string[] {
+export function formulaTexts({ formulas, rules, overrides }: SheetModel): string[] {
   const texts = [
-    ...model.formulas.map(({ formula }) => formula),
-    ...model.rules.flatMap(({ when, value }) => [when, value]),
+    ...[...formulas, ...overrides].map(({ formula }) => formula),
+    ...rules.flatMap(({ when, value }) => [when, value]),
   ];
   return [...new Set(texts)];
 }

@@ -13,8 +13,12 @@ export function cellErrorReason(words: Words, error: CellError, name: (id: strin
     case 'division-by-zero':
     case 'too-large':
       return words.say(key);
+    case 'nothing-left':
+      return words.say(key, { over: error.over });
     case 'not-a-number':
-      return words.say(key, { operation: error.operation });
+      return error.operation === 'sainte-lague'
+        ? words.say('cell-error.not-rounded')
+        : words.say(key, { operation: error.operation });
     case 'unknown-name':
       return words.say(key, { name: error.name });
     case 'circle':

@@ -26,6 +26,8 @@ function isCellError(value: unknown): value is CellError {
     case 'division-by-zero':
     case 'too-large':
       return true;
+    case 'nothing-left':
+      return typeof value['over'] === 'number';
     case 'not-a-number':
       return typeof value['operation'] === 'string';
     case 'unknown-name':

@@ -1,6 +1,7 @@
 import { agree } from './agree.js';
 import { formulasRace, roundedRace } from './built-in-sheet.js';
 import { race, type Finish, type Race } from './measure.js';
+import { sweepRace } from './sweep.js';
 import { syntheticRace } from './synthetic-sheet.js';
 import { planRace } from './whole-plan.js';
 
@@ -8,6 +9,7 @@ const races: readonly (() => Race)[] = [
   formulasRace,
   roundedRace,
   planRace,
+  sweepRace,
   () => syntheticRace('wide', 1),
   () => syntheticRace('narrow', 1),
   () => syntheticRace('wide', 6),

@@ -1,6 +1,7 @@
 import type { PlanInputs } from '../../src/plan/document.js';
 import { createColumn, createSheet } from '../../src/sheet/sheet.js';
-import { builtInFormulas, builtInMethod } from '../../src/training/method/built-in.js';
+import { builtInFormulas } from '../../src/training/method/built-in-formulas.js';
+import { builtInMethod } from '../../src/training/method/built-in.js';
 import { expandMethod } from '../../src/training/method/expand.js';
 import { categoryIds } from '../../src/training/method/ids.js';
 import { roundWeek, week, type Week } from './hand-written.js';

@@ -1,6 +1,7 @@
 import { compileFormula } from '../../src/sheet/formula/compile.js';
 import type { FormulaBook } from '../../src/sheet/formula/compiled-formula.js';
-import { formulaTexts } from '../../src/sheet/sheet.js';
+import { packProgram, type PackedProgram } from '../../src/sheet/packed-program.js';
+import { createSheet, formulaTexts } from '../../src/sheet/sheet.js';
 import type { Method } from '../../src/training/method/document.js';
 import { expandMethod } from '../../src/training/method/expand.js';
 
@@ -15,4 +16,10 @@ export function compileFormulas(method: Method): FormulaBook {
     return [text, result.formula] as const;
   });
   return Object.fromEntries(compiled);
+}
+
+/** The linked program of a method's sheet. */
+export function packedProgram(method: Method): PackedProgram {
+  const model = expandMethod(method);
+  return packProgram(createSheet(model, compileFormulas(method)).program, model);
 }

@@ -10,7 +10,7 @@ import { loadTs } from './load-ts.mjs';
 const root = new URL('../../', import.meta.url);
 const read = async (path) => readFile(new URL(path, root), 'utf8');
 
-const { readMethod, compileFormulas, jsonSchema } = await loadTs('tests/tools/compile-entry.ts');
+const { readMethod, compileFormulas, packedProgram, jsonSchema } = await loadTs('tests/tools/compile-entry.ts');
 
 /** Texts of derivations, of problems and of what coaches' rules may name, by the first part of their key. */
 const later = new Set([
@@ -28,6 +28,8 @@ const later = new Set([
 /** Single texts of the same kind, and those that only the terminal needs. */
 const alone = new Set([
   'caution.short',
+  'notice.by-hand',
+  'notice.by-hand.shared',
   'notice.quantity-failed',
   'planner.caution',
   'status.arithmetic',
@@ -35,18 +37,32 @@ const alone = new Set([
   'value.yes',
 ]);
 
+const methodSource = 'shared/methods/default.json';
+
 async function builtInMethod() {
-  const source = 'shared/methods/default.json';
-  const result = readMethod(JSON.parse(await read(source)));
-  if (!result.ok) throw new Error(`${source}: ${JSON.stringify(result.problems, null, 2)}`);
-  const { $schema: _, ...method } = result.value;
-  return `// Written by \`npm run compile\` from ${source}. Change that, not this.
-import type { FormulaBook } from '../../sheet/formula/compiled-formula.js';
+  const result = readMethod(JSON.parse(await read(methodSource)));
+  if (!result.ok) throw new Error(`${methodSource}: ${JSON.stringify(result.problems, null, 2)}`);
+  return result.value;
+}
+
+async function builtInModule() {
+  const { $schema: _, ...method } = await builtInMethod();
+  return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
+import type { PackedProgram } from '../../sheet/packed-program.js';
 import type { Method } from './document.js';
 
 export const builtInMethod: Method = ${JSON.stringify(method)};
 
-export const builtInFormulas: FormulaBook = ${JSON.stringify(compileFormulas(result.value))};
+export const builtInProgram: PackedProgram = ${JSON.stringify(packedProgram(method))};
+`;
+}
+
+async function builtInFormulas() {
+  return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
+import type { FormulaBook } from '../../sheet/formula/compiled-formula.js';
+
+/** The formulas of the built-in method, compiled: other methods use many of them too. */
+export const builtInFormulas: FormulaBook = ${JSON.stringify(compileFormulas(await builtInMethod()))};
 `;
 }
 
@@ -62,7 +78,8 @@ export const ${part}: Messages = ${JSON.stringify(Object.fromEntries(wanted))};
 }
 
 const targets = {
-  'src/training/method/built-in.ts': builtInMethod,
+  'src/training/method/built-in.ts': builtInModule,
+  'src/training/method/built-in-formulas.ts': builtInFormulas,
   'src/words/english-first.ts': () => englishTexts('first'),
   'src/words/english-rest.ts': () => englishTexts('rest'),
   'shared/schema/method.schema.json': () => JSON.stringify(jsonSchema('method', root)),

@@ -29,10 +29,12 @@ export const operationCode = {
   'sqrt()': 23,
   // No formula can call it: rules hand on with it what they take.
   'hand()': 24,
+  // Nor this: what is left when some of it is held by hand, which is not less than nothing.
+  'spare()': 25,
 } as const;
 export type OperationToken = keyof typeof operationCode;
 
-const unary: ReadonlySet<string> = new Set(['not()', 'neg()', 'round()', 'floor()', 'ceil()', 'abs()', 'sqrt()']);
+const unary: ReadonlySet<string> = new Set(['not()', 'neg()', 'round()', 'floor()', 'ceil()', 'abs()', 'sqrt()', 'spare()']);
 
 /** True for a token that is an operation; every other text in a compiled formula is the name of a quantity. */
 export function isOperation(token: string): token is OperationToken {

@@ -1,6 +1,7 @@
 import type { Problem } from '../../problem.js';
 import { quantityIds } from '../../sheet/sheet.js';
 import type { Method, NumberInput } from './document.js';
+import { duplicate, duplicates, repeated, takenIds } from './duplicates.js';
 import { expandMethod } from './expand.js';
 import { categoryIds } from './ids.js';
 
@@ -11,6 +12,7 @@ export function checkMethod(method: Method): Problem[] {
     ...duplicates(method.splits, 'splits'),
     ...duplicates(method.rules, 'rules'),
     ...repeated(method.tie_order).map((index) => duplicate(`tie_order[${index}]`, method.tie_order[index])),
+    ...repeated(method.gives_way ?? []).map((index) => duplicate(`gives_way[${index}]`, method.gives_way?.[index])),
     ...takenNames(method),
     ...ownTargets(method),
     ...inputRanges(method),
@@ -20,27 +22,12 @@ export function checkMethod(method: Method): Problem[] {
   ];
 }
 
-const duplicate = (path: string, value: unknown): Problem => ({ path, value, code: 'duplicate', allowed: {} });
-
-/** Places in a list where something stands that stood in it before. */
-function repeated(list: readonly string[]): number[] {
-  return list.flatMap((each, index) => (list.indexOf(each) < index ? [index] : []));
-}
-
-function duplicates(list: readonly { readonly id: string }[], path: string): Problem[] {
-  return repeated(list.map(({ id }) => id)).map((index) => duplicate(`${path}[${index}].id`, list[index]?.id));
-}
-
 /** A quantity of the coach's own may not take the name of another, nor of one that the sheet has anyway. */
 function takenNames(method: Method): Problem[] {
   const { quantities = [] } = method;
   if (quantities.length === 0) return [];
   const model = expandMethod({ ...method, quantities: [] });
-  const taken = [...quantityIds(model), ...Object.keys(model.names)];
-  return repeated([...taken, ...quantities.map(({ id }) => id)])
-    .map((index) => index - taken.length)
-    .filter((index) => index >= 0)
-    .map((index) => duplicate(`quantities[${index}].id`, quantities[index]?.id));
+  return takenIds(quantities, [...quantityIds(model), ...Object.keys(model.names)], 'quantities');
 }
 
 /** A rule cannot hand on to the quantity that it takes from. */

@@ -120,6 +120,8 @@ export interface Method {
   readonly splits: readonly Split[];
   /** Whom a tie in rounding favours, first to last. */
   readonly tie_order: readonly CategoryId[];
+  /** Which kinds give way, in proportion, when another is fixed by hand; all others where left out, or where none is left. */
+  readonly gives_way?: readonly CategoryId[] | undefined;
   /** How exact minutes become minutes that people would plan. */
   readonly rounding: {
     /** Minutes become whole multiples of this. */

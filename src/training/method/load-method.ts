@@ -1,8 +1,10 @@
 import type { Outcome, Problem } from '../../problem.js';
 import type { FormulaBook } from '../../sheet/formula/compiled-formula.js';
-import { namesIn } from '../../sheet/formula/names-in.js';
+import { compileTexts } from '../../sheet/formula/compile-texts.js';
+import { unknownNames } from '../../sheet/formula/unknown-names.js';
 import type { SheetModel } from '../../sheet/model.js';
 import { createSheet, formulaTexts, quantityIds, type Sheet } from '../../sheet/sheet.js';
+import { builtInFormulas } from './built-in-formulas.js';
 import type { Method } from './document.js';
 import { expandMethod } from './expand.js';
 import { categoryQuantity } from './names.js';
@@ -21,7 +23,7 @@ export interface LoadedMethod {
  * @param known formulas compiled already; the parser is fetched only where the method has others.
  * @returns the loaded method, or every problem of the first stage that has one: shape, formulas, names, circles.
  */
-export async function loadMethod(document: unknown, known: FormulaBook): Promise<Outcome<LoadedMethod>> {
+export async function loadMethod(document: unknown, known = builtInFormulas): Promise<Outcome<LoadedMethod>> {
   const read = readMethod(document);
   if (!read.ok) return read;
   const method = read.value;
@@ -39,17 +41,12 @@ async function completeBook(method: Method, model: SheetModel, known: FormulaBoo
   const places = formulaPlaces(method);
   // Rules that are switched off are not all in the sheet, but may be switched on again.
   const texts = new Set([...formulaTexts(model), ...places.map(({ text }) => text)]);
-  const missing = [...texts].filter((text) => !Object.hasOwn(known, text));
-  if (missing.length === 0) return { ok: true, value: known };
-  const { compileFormula } = await import('../../sheet/formula/compile.js');
-  const compiled = new Map(missing.map((text) => [text, compileFormula(text)]));
+  const { book, errors } = await compileTexts([...texts], known);
   const problems = [...places, ...choiceOfShare(model)].flatMap(({ path, text }): Problem[] => {
-    const result = compiled.get(text);
-    return result && !result.ok ? [{ path, value: text, code: 'formula', allowed: { error: result.error } }] : [];
+    const error = errors.get(text);
+    return error ? [{ path, value: text, code: 'formula', allowed: { error } }] : [];
   });
-  if (problems.length > 0) return { ok: false, problems };
-  const added = [...compiled].flatMap(([text, result]) => (result.ok ? [[text, result.formula] as const] : []));
-  return { ok: true, value: { ...known, ...Object.fromEntries(added) } };
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: book };
 }
 
 /** A formula that the sheet makes by itself, of the names of all splits: with many long ones it is too long. */
@@ -60,21 +57,15 @@ function choiceOfShare({ formulas }: SheetModel): Pick<FormulaPlace, 'path' | 't
 
 function nameProblems(method: Method, model: SheetModel, book: FormulaBook): Problem[] {
   const known = new Set([...quantityIds(model), ...Object.keys(model.names)]);
-  return formulaPlaces(method).flatMap((place) => unknownNames(place, book, known));
-}
-
-function unknownNames({ path, text, locals }: FormulaPlace, book: FormulaBook, known: ReadonlySet<string>): Problem[] {
-  const unknown = namesIn(book[text] ?? []).filter((name) => !known.has(name) && !locals.includes(name));
-  return unknown.map((name) => ({
-    path,
-    value: text,
-    code: 'formula',
-    allowed: { error: { code: 'unknown-name', position: positionOf(name, text), found: name, values: {} } },
-  }));
-}
-
-function positionOf(name: string, text: string): number {
-  return Math.max(0, text.search(new RegExp(`\\b${name}\\b`)));
+  return formulaPlaces(method).flatMap(({ path, text, locals }) => {
+    const isKnown = (name: string): boolean => known.has(name) || locals.includes(name);
+    return unknownNames(text, book[text] ?? [], isKnown).map((error) => ({
+      path,
+      value: text,
+      code: 'formula' as const,
+      allowed: { error },
+    }));
+  });
 }
 
 /** A rule can act only on what a formula gives: inputs and constants are set by people, blocks are whole computations. */

@@ -8,8 +8,9 @@ export const minutesInAWeek = 7 * 24 * 60;
 
 /**
  * The rows of the sheet that hold rounded minutes. The week's total becomes a whole number of steps (halves up), and
- * the categories share those steps by Sainte-Laguë's method. A negative category has no share, and no week has more than
- * `minutesInAWeek`: the block then fails.
+ * the categories share those steps by Sainte-Laguë's method; where some are held by hand, the others share the rest. A
+ * negative category has no share, no week has more than `minutesInAWeek`, and nobody can hold more than the total: the
+ * block then fails.
  */
 export function roundingBlock({ categories, tie_order, rounding: { step } }: Method): Block {
   const tieOrder = tie_order.map((id) => categories.findIndex((category) => category.id === id));
@@ -17,11 +18,21 @@ export function roundingBlock({ categories, tie_order, rounding: { step } }: Met
     id: 'sainte-lague',
     reads: categories.map(({ id }) => categoryQuantity(id, 'minutes')),
     writes: [...categories.map(({ id }) => categoryQuantity(id, 'rounded')), 'total_rounded'],
-    compute: (minutes) => {
-      const total = minutes.reduce((sum, each) => sum + each, 0);
-      if (total > minutesInAWeek || minutes.some((each) => each < 0)) return [];
-      const steps = Math.round(withoutNoise(total / step));
-      return [...apportion(minutes, steps, tieOrder).map((units) => units * step), steps * step];
+    compute: (minutes, held = []) => {
+      const exact = sum(minutes);
+      if (exact > minutesInAWeek || minutes.some((each) => each < 0)) return [];
+      const free = minutes.map((each, index) => (held[index] === undefined ? each : 0));
+      const taken = sum(minutes.map((_, index) => held[index] ?? 0));
+      const total = held[minutes.length] ?? wholeSteps(exact, step) * step;
+      const steps = wholeSteps(total - taken, step);
+      if (steps < 0) return [];
+      const units = apportion(free, steps, tieOrder);
+      const rounded = units.map((count, index) => held[index] ?? count * step);
+      return [...rounded, sum(rounded)];
     },
   };
 }
+
+const sum = (values: readonly number[]): number => values.reduce((total, each) => total + each, 0);
+
+const wholeSteps = (minutes: number, step: number): number => Math.round(withoutNoise(minutes / step));

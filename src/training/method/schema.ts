@@ -7,7 +7,7 @@ const namePattern = /^[a-z][a-z0-9_]{0,39}$/;
 /** Ids that are never in formulas. */
 const idPattern = /^[a-z][a-z0-9-]{0,39}$/;
 
-const formula = v.pipe(v.string(), v.maxLength(2000));
+export const formula = v.pipe(v.string(), v.maxLength(2000));
 export const text = v.union([
   v.pipe(v.string(), v.minLength(1), v.maxLength(500)),
   v.strictObject({ key: v.pipe(v.string(), v.maxLength(100)) }),
@@ -19,7 +19,7 @@ const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 const between = (least: number, most: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(most));
 const wholeBetween = (least: number, most: number) =>
   v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
-const minutes = wholeBetween(1, 1440);
+export const minutes = wholeBetween(1, 1440);
 const numberInput = (least: number, most: number) =>
   v.strictObject({
     least: between(least, most),
@@ -93,6 +93,7 @@ export const methodSchema = v.strictObject({
     v.maxLength(20),
   ),
   tie_order: v.pipe(v.array(v.picklist(categoryIds)), v.length(categoryIds.length)),
+  gives_way: v.optional(v.pipe(v.array(v.picklist(categoryIds)), v.maxLength(categoryIds.length))),
   rounding: v.strictObject({
     step: wholeBetween(1, 30),
     tolerance_minutes: between(0, 120),

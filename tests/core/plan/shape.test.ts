@@ -47,6 +47,7 @@ const derivationFields = fieldsOf<PlanDerivation>({
   formula: true,
   readings: true,
   rules: true,
+  byHand: true,
   error: true,
   status: true,
   sources: true,

@@ -34,7 +34,7 @@ function derive(id: string, inputs: Readonly<Record<string, number>> = {}): Deri
 }
 
 describe('the derivation of', () => {
-  const plain = { formula: null, readings: [], rules: [], error: null };
+  const plain = { formula: null, readings: [], rules: [], byHand: null, error: null };
 
   test('an input is its value', () => {
     expect(derive('hours', { hours: 9 })).toEqual({ ...plain, quantity: 'hours', kind: 'input', value: 9 });
@@ -89,6 +89,7 @@ describe('the derivation of', () => {
           after: 100,
         },
       ],
+      byHand: null,
       error: null,
     });
   });

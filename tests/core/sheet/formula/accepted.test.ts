@@ -95,7 +95,7 @@ describe('every operation', () => {
     const taking = (count: number) =>
       Object.keys(operationCode).filter((token) => isOperation(token) && operandCount(token) === count);
     expect(taking(3)).toEqual(['if()', 'hand()']);
-    expect(taking(1)).toEqual(['not()', 'neg()', 'round()', 'floor()', 'ceil()', 'abs()', 'sqrt()']);
+    expect(taking(1)).toEqual(['not()', 'neg()', 'round()', 'floor()', 'ceil()', 'abs()', 'sqrt()', 'spare()']);
   });
 
   test.each(['constructor', 'toString', '__proto__', 'min', 'hasOwnProperty'])('%s is none', (token) => {

@@ -1,0 +1,37 @@
+import type { Column } from '../sheet/column.js';
+import { withoutNoise } from '../sheet/numbers.js';
+import { eventIds, levelIds, phaseIds } from '../training/method/ids.js';
+import type { PlanInputs } from './document.js';
+
+/** The quantity of each input. */
+export const inputQuantities = {
+  hours: 'weekly_hours',
+  phase: 'season_phase',
+  level: 'athlete_level',
+  event: 'target_event',
+  strengthCap: 'strength_cap',
+} as const satisfies Readonly<Record<keyof PlanInputs, string>>;
+
+/** The inputs as the sheet holds them: a choice is its place in the list of choices. */
+export function inputValues({ hours, phase, level, event, strengthCap }: PlanInputs): Readonly<Record<string, number>> {
+  return {
+    weekly_hours: hours,
+    season_phase: phaseIds.indexOf(phase),
+    athlete_level: levelIds.indexOf(level),
+    target_event: eventIds.indexOf(event),
+    strength_cap: strengthCap,
+  };
+}
+
+/** The inputs as a column has them, not yet checked: a value or formula put over one can be out of its range. */
+export function inputsOf(column: Column): Readonly<Record<keyof PlanInputs, unknown>> {
+  const value = (name: keyof PlanInputs): number => withoutNoise(column.value(inputQuantities[name]));
+  const choice = (name: keyof PlanInputs, ids: readonly string[]): string | number => ids[value(name)] ?? value(name);
+  return {
+    hours: value('hours'),
+    phase: choice('phase', phaseIds),
+    level: choice('level', levelIds),
+    event: choice('event', eventIds),
+    strengthCap: value('strengthCap'),
+  };
+}

@@ -1,0 +1,71 @@
+import * as v from 'valibot';
+import { categoryIds, eventIds, levelIds, phaseIds } from '../../training/method/ids.js';
+import { formula, minutes, name } from '../../training/method/schema.js';
+import { mostScenarios } from './document.js';
+
+/** Most that a sheet from outside may hold: characters of a name, rows, formulas over quantities, sessions of a kind. */
+export const scenarioLimits = { name: 60, rows: 50, formulas: 200, sessions: 100 } as const;
+
+/** Keys that valibot leaves out of every record without a word, because code that is not careful trips over them. */
+export const unusableKeys: readonly string[] = ['__proto__', 'prototype', 'constructor'];
+
+const isPlain = (value: unknown): boolean => typeof value === 'object' && value !== null && !Array.isArray(value);
+/** Without this, an empty list passes for an object without fields. */
+const object = v.custom<Readonly<Record<string, unknown>>>(isPlain);
+const strictObject = <T extends v.ObjectEntries>(entries: T) => v.pipe(object, v.strictObject(entries));
+
+/** Its length comes first: nobody wants to hear of the faults of ten thousand entries. */
+const list = <T extends v.GenericSchema>(entry: T, most: number) =>
+  v.pipe(v.array(v.unknown()), v.maxLength(most), v.array(entry));
+
+const refuseUnusableKeys = v.rawCheck<Readonly<Record<string, unknown>>>(({ dataset, addIssue }) => {
+  if (!dataset.typed) return;
+  const input = dataset.value;
+  for (const key of unusableKeys.filter((each) => Object.hasOwn(input, each)))
+    addIssue({ path: [{ type: 'object', origin: 'key', input, key, value: input[key] }] });
+});
+const formulas = v.optional(
+  v.pipe(object, v.maxEntries(scenarioLimits.formulas), refuseUnusableKeys, v.record(name, formula)),
+  () => ({}),
+);
+
+const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9_-]{1,40}$/));
+const shownName = v.optional(v.pipe(v.string(), v.maxLength(scenarioLimits.name)), '');
+// A hundred rules are the most of a method.
+const rulesOff = v.optional(list(v.pipe(v.string(), v.maxLength(40)), 100), () => []);
+
+const scenario = strictObject({
+  id: v.optional(id),
+  name: shownName,
+  inputs: v.optional(
+    strictObject({
+      hours: v.optional(v.number()),
+      phase: v.optional(v.picklist(phaseIds)),
+      level: v.optional(v.picklist(levelIds)),
+      event: v.optional(v.picklist(eventIds)),
+      strengthCap: v.optional(v.number()),
+    }),
+    () => ({}),
+  ),
+  sessions: v.optional(
+    strictObject(v.entriesFromList(categoryIds, v.optional(list(minutes, scenarioLimits.sessions)))),
+    () => ({}),
+  ),
+  overrides: formulas,
+  rulesOff,
+});
+
+/** The shape of a what-if sheet from a link or a file; what goes across fields is checked in `check-scenarios.ts`. */
+export const sheetSchema = strictObject({
+  format: v.literal('weekwright-sheet'),
+  version: v.literal(1),
+  method: v.pipe(v.string(), v.maxLength(40)),
+  formulas,
+  rows: v.optional(list(strictObject({ id: name, name: shownName, formula }), scenarioLimits.rows), () => []),
+  rulesOff,
+  scenarios: v.pipe(list(scenario, mostScenarios), v.minLength(1)),
+  reference: v.optional(v.string()),
+});
+
+/** A sheet from outside that is right in its shape, with the parts that were left out filled in. */
+export type ScenarioShape = v.InferOutput<typeof sheetSchema>;
