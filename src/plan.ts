@@ -1,9 +1,9 @@
 import type { Outcome } from './problem.js';
 import { Planner } from './plan/planner.js';
 import type { Plan, PlanRequest } from './plan/document.js';
-import { builtInFormulas, builtInMethod } from './training/method/built-in.js';
+import { builtInMethod, builtInProgram } from './training/method/built-in.js';
 import { expandMethod } from './training/method/expand.js';
-import { createSheet } from './sheet/sheet.js';
+import { unpackSheet } from './sheet/unpack-sheet.js';
 
 export type { Planner } from './plan/planner.js';
 export type {
@@ -18,7 +18,7 @@ export type {
 
 /** A planner with the built-in method, whose formulas ship compiled: no parser is loaded. */
 export function builtInPlanner(): Planner {
-  const sheet = createSheet(expandMethod(builtInMethod), builtInFormulas);
+  const sheet = unpackSheet(expandMethod(builtInMethod), builtInProgram);
   return new Planner({ method: builtInMethod, sheet });
 }
 
@@ -30,7 +30,7 @@ export function builtInPlanner(): Planner {
  */
 export async function createPlanner(document: unknown): Promise<Outcome<Planner>> {
   const { loadMethod } = await import('./training/method/load-method.js');
-  const loaded = await loadMethod(document, builtInFormulas);
+  const loaded = await loadMethod(document);
   if (!loaded.ok) return loaded;
   const planner = new Planner(loaded.value);
   const trial = planner.plan({});

@@ -19,6 +19,10 @@ export const problemCodes = [
   'formula',
   'circle',
   'no-value',
+  'newer-version',
+  'other-method',
+  'too-deep',
+  'damaged',
 ] as const;
 export type ProblemCode = (typeof problemCodes)[number];
 

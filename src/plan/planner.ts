@@ -53,6 +53,11 @@ export class Planner {
     return this.#column;
   }
 
+  /** Why each quantity of that week is what it is, also where no plan came of it. */
+  get derivations(): Plan['derivations'] {
+    return this.#derivations.all(this.#splitUsed().id);
+  }
+
   /** The inputs that the week is made from: what a person put over one of them counts, and is checked like it. */
   #inputsUsed({ inputs }: ReadRequest): Outcome<PlanInputs> {
     const quantities = this.sheet.model.overrides.map(({ on }) => on).filter((id) => inputIds.has(id));
@@ -105,12 +110,16 @@ export class Planner {
   }
 
   #split(): Plan['split'] {
-    const { splits } = this.method;
-    const isUsed = ({ id, when }: Method['splits'][number]): boolean =>
-      when === undefined || this.#column.value(splitQuantity(id)) !== 0;
-    const split = splits.find(isUsed);
+    const { id, status } = this.#splitUsed();
+    return { id, shares: this.#values('share'), status };
+  }
+
+  #splitUsed(): Method['splits'][number] {
+    const split = this.method.splits.find(
+      ({ id, when }) => when === undefined || this.#column.value(splitQuantity(id)) !== 0,
+    );
     if (!split) throw new Error('the last split of a method has no condition');
-    return { id: split.id, shares: this.#values('share'), status: split.status };
+    return split;
   }
 
   #values(what: 'share' | 'minutes' | 'rounded'): ByCategory<number> {

@@ -6,6 +6,7 @@ import { derivationTitle } from './derivation-title.js';
 import { formulaWords } from './formula-words.js';
 import { quantityName } from './quantity-names.js';
 import { quantityValue } from './quantity-value.js';
+import { byHandLine } from './by-hand-line.js';
 import { ruleStepLine, type RuleStepLine } from './rule-step-line.js';
 import type { Words } from './words.js';
 
@@ -27,6 +28,8 @@ export interface DerivationLines {
   readonly formula: string | null;
   readonly readings: readonly ReadingLine[];
   readonly rules: readonly RuleStepLine[];
+  /** What a person put over it, or how it gives way to that. */
+  readonly byHand: string | null;
   readonly status: string | null;
   readonly reason: string | null;
   /** Ids of entries in shared/evidence. */
@@ -34,10 +37,10 @@ export interface DerivationLines {
   readonly failure: string | null;
 }
 
-/** A plan and the method that made it. */
+/** The derivations of a plan and the method that made it. */
 export interface PlannedBy {
   readonly method: Method;
-  readonly plan: Plan;
+  readonly plan: Pick<Plan, 'derivations'>;
 }
 
 /**
@@ -49,13 +52,16 @@ export function derivationLines(words: Words, planned: PlannedBy, quantity: stri
   const derivation = derivationOf(planned.plan, quantity);
   if (!derivation) return null;
   const { method } = planned;
-  const { kind, formula, readings, rules, reason, sources, error } = derivation;
+  const { kind, formula, readings, rules, byHand, reason, sources, error } = derivation;
   return {
     title: derivationTitle(words, method, derivation),
     origin: derivationOrigin(words, method, derivation),
     formula: kind === 'formula' && formula !== null ? formulaWords(words, { method }, formula) : null,
-    readings: readings.map(({ name, value }) => readingLine(words, planned, { id: name, value })),
+    readings: [...readings, ...(byHand?.kind === 'override' ? byHand.readings : [])].map(({ name, value }) =>
+      readingLine(words, planned, { id: name, value }),
+    ),
     rules: rules.map((step) => ruleStepLine(words, method, { step, quantity })),
+    byHand: byHand && byHandLine(words, method, { ...derivation, byHand }),
     status: statusText(words, derivation),
     reason: reason && words.text(reason),
     sources,
@@ -63,7 +69,7 @@ export function derivationLines(words: Words, planned: PlannedBy, quantity: stri
   };
 }
 
-function derivationOf({ derivations }: Plan, quantity: string): PlanDerivation | undefined {
+function derivationOf({ derivations }: Pick<Plan, 'derivations'>, quantity: string): PlanDerivation | undefined {
   return Object.hasOwn(derivations, quantity) ? derivations[quantity] : undefined;
 }
 

@@ -1,7 +1,6 @@
 // What axe finds in a planner; it walks open shadow roots.
 import 'axe-core/axe.min.js';
 import type axe from 'axe-core';
-import type { PlannerPage } from './planner-page.js';
 
 declare global {
   interface Window {
@@ -25,8 +24,14 @@ const options: axe.RunOptions = {
 const noDrawings = new CSSStyleSheet();
 noDrawings.replaceSync('svg { visibility: hidden }');
 
+/** An element with its shadow root: a planner, or a piece of one. */
+interface Rooted {
+  readonly element: Element;
+  readonly root: ShadowRoot;
+}
+
 /** Faults, and contrast that could not be told, as lines to read. */
-export async function faultsOf({ root, element }: PlannerPage): Promise<string[]> {
+export async function faultsOf({ root, element }: Rooted): Promise<string[]> {
   root.adoptedStyleSheets.push(noDrawings);
   const { violations, incomplete } = await window.axe.run(element, options);
   root.adoptedStyleSheets.pop();

@@ -50,6 +50,7 @@ function details(view: View, lines: DerivationLines): TemplateResult {
       ${lines.formula === null ? nothing : row('formula', lines.formula)}
       ${lines.readings.length === 0 ? nothing : row('readings', readings(view, lines.readings))}
       ${lines.rules.length === 0 ? nothing : row('rules', rules(lines.rules))}
+      ${lines.byHand === null ? nothing : row('by-hand', lines.byHand)}
       ${lines.status === null ? nothing : row('status', lines.status)}
       ${lines.reason === null ? nothing : row('reason', lines.reason)}
       ${

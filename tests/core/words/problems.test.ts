@@ -131,6 +131,26 @@ const cases: readonly [Problem, string, string][] = [
     'slow_minutes has no value: the formula divides by zero.',
     'slow_minutes hat keinen Wert: die Formel teilt durch null.',
   ],
+  [
+    { path: 'version', value: 2, code: 'newer-version', allowed: { most: 1 } },
+    'version is 2, a newer version than the 1 that can be read here.',
+    'version ist 2, eine neuere Version als die 1, die sich hier lesen lässt.',
+  ],
+  [
+    { path: 'method', value: 'thursday', code: 'other-method', allowed: { method: 'weekwright' } },
+    'method is "thursday"; the method in use here is weekwright.',
+    'method ist "thursday"; hier gilt die Methode weekwright.',
+  ],
+  [
+    { path: '', value: '[[[', code: 'too-deep', allowed: { most: 8 } },
+    'The document is nested too deep; allowed: 8 levels at most.',
+    'Das Dokument ist zu tief verschachtelt; erlaubt: höchstens 8 Ebenen.',
+  ],
+  [
+    { path: 'link', value: '1.xyz', code: 'damaged', allowed: {} },
+    'link is damaged or incomplete. Copy it again, all of it.',
+    'link ist beschädigt oder unvollständig. Bitte noch einmal ganz kopieren.',
+  ],
 ];
 
 describe('problemSentence(words, problem)', () => {

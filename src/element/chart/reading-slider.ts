@@ -1,0 +1,46 @@
+import { html, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { cssVariables } from '../parts/css-variables.js';
+import type { SweepChartOptions } from './chart-options.js';
+
+export interface ReadingSliderOptions extends Pick<SweepChartOptions, 'x' | 'y' | 'series' | 'onPoint'> {
+  /** Of its own within the shadow root. */
+  readonly id: string;
+  readonly label: string;
+  readonly reading: number;
+}
+
+/** The ruler of a chart for hands on a keyboard, and its values for ears: "4 hours: slow running 70 minutes; …". */
+export function readingSlider(options: ReadingSliderOptions): TemplateResult {
+  const { id, label, x, reading, onPoint } = options;
+  const last = x.values.length - 1;
+  // From left to right on every page, as the chart above it is.
+  return html`<div class="reading">
+    <label for=${id}>${label}</label>
+    <input
+      id=${id}
+      type="range"
+      dir="ltr"
+      min="0"
+      max=${last}
+      step="1"
+      aria-valuetext=${spokenReading(options)}
+      .value=${live(String(reading))}
+      ${cssVariables({ '--fill': `${String((reading / Math.max(1, last)) * 100)}%` })}
+      @input=${({ currentTarget }: Event) => {
+        if (currentTarget instanceof HTMLInputElement) onPoint(currentTarget.valueAsNumber);
+      }}
+    />
+  </div>`;
+}
+
+/** What stands at the ruler, in one line. */
+export function spokenReading({
+  x,
+  y,
+  series,
+  reading,
+}: Pick<ReadingSliderOptions, 'x' | 'y' | 'series' | 'reading'>): string {
+  const values = series.map(({ name, values }) => `${name} ${y.format(values[reading] ?? NaN)}`);
+  return `${x.format(x.values[reading] ?? NaN)}: ${values.join('; ')}`;
+}
