@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { Plan, PlanInputs, PlanRequest } from '../plan.js';
+import { inputNames } from '../plan/inputs.js';
 import type { Outcome, Problem } from '../problem.js';
 import type { ByCategory, CategoryId } from '../training/method/ids.js';
 import { statusMessage } from '../words/plan-lines.js';
@@ -14,8 +15,6 @@ import { numberAttribute } from './number-attribute.js';
 import { panels, readPanels } from './panels.js';
 import { PlanChangeEvent } from './plan-change-event.js';
 import type { Actions, Draft, NumberField, View } from './view.js';
-
-const inputNames = ['hours', 'phase', 'level', 'event', 'strengthCap'] as const;
 
 /**
  * Divides a runner's training week: hours, season phase and athlete level in, sessions out, with a reason for every

@@ -1,14 +1,8 @@
 import { Chains, type Chained } from './chains.js';
 import type { CompiledFormula, FormulaBook } from './formula/compiled-formula.js';
+import type { FormulaCell } from './formula-cell.js';
 import { blocksAround, givingCells, overrideCells, touchedIds, touchedIn } from './hands.js';
 import type { Block, SheetModel, SheetRule } from './model.js';
-
-/** A number that the machine computes by a formula; `locals` says which cells its own names mean. */
-export interface FormulaCell {
-  readonly id: string;
-  readonly code: CompiledFormula;
-  readonly locals: Readonly<Record<string, string>>;
-}
 
 /** A sheet taken apart into single cells, in which a rule or an override is nothing but more cells. */
 export interface Cells extends Chained {

@@ -1,4 +1,4 @@
-import type { FormulaCell } from './cells.js';
+import type { FormulaCell } from './formula-cell.js';
 import type { Chains } from './chains.js';
 import type { CompiledFormula } from './formula/compiled-formula.js';
 import type { Block, SheetModel, Sharing } from './model.js';

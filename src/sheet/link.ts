@@ -1,4 +1,5 @@
-import type { Cells, FormulaCell } from './cells.js';
+import type { Cells } from './cells.js';
+import type { FormulaCell } from './formula-cell.js';
 import { isOfSharing, quantityOf } from './chains.js';
 import type { CellError } from './errors.js';
 import { namesIn } from './formula/names-in.js';

@@ -14,7 +14,8 @@ import type { Words } from './words.js';
 export function noticeSentence(words: Words, method: Method, notice: Notice): string {
   const values = noticeValues(words, method, notice);
   const rule = method.rules.find(({ id }) => id === notice.rule);
-  const key = notice.values['givers'] === undefined || notice.values['givers'] === 0 ? notice.code : `${notice.code}.shared`;
+  const key =
+    notice.values['givers'] === undefined || notice.values['givers'] === 0 ? notice.code : `${notice.code}.shared`;
   const sentence = notice.code === 'rule' && rule ? words.text(rule.says, values) : words.say(`notice.${key}`, values);
   return words.capital(sentence);
 }

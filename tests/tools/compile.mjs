@@ -24,6 +24,7 @@ const later = new Set([
   'reason',
   'rule',
   'rule-state',
+  'sheet',
 ]);
 /** Single texts of the same kind, and those that only the terminal needs. */
 const alone = new Set([

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
-import { cssVariables } from '../parts/css-variables.js';
 import type { View } from '../view.js';
+import { choiceSelect } from './choice-select.js';
+import { choiceSlider } from './choice-slider.js';
 
 export type ChoiceFieldName = 'phase' | 'level' | 'event';
 
@@ -13,53 +13,19 @@ export interface ChoiceFieldOptions<T extends string> {
 }
 
 export function choiceField<T extends string>(
-  view: View,
+  { words, plan, act }: View,
   { field, choices, slider }: ChoiceFieldOptions<T>,
 ): TemplateResult {
-  const { words, plan, act } = view;
-  const value: string = plan.inputs[field];
-  const change = (choice: T | undefined): void => {
-    if (choice !== undefined) act.change({ [field]: choice });
+  const choice = {
+    choices,
+    value: plan.inputs[field],
+    name: (id: string): string => words.capital(words.say(`${field}.${id}`)),
+    change: (id: T): void => {
+      act.change({ [field]: id });
+    },
   };
-  const name = (choice: string): string => words.capital(words.say(`${field}.${choice}`));
   return html`<div class="field" part="field">
     <label id="${field}-label" for=${field}>${words.say(`input.${field}`)}</label>
-    <select
-      id=${field}
-      @change=${({ currentTarget }: Event) => {
-        if (currentTarget instanceof HTMLSelectElement) change(choices[currentTarget.selectedIndex]);
-      }}
-    >
-      ${choices.map((choice) => html`<option value=${choice} .selected=${live(choice === value)}>${name(choice)}</option>`)}
-    </select>
-    ${slider === 'list only' ? nothing : choiceSlider({ choices, value, label: `${field}-label`, spoken: name(value), change })}
+    ${choiceSelect(choice, { id: field })} ${slider === 'list only' ? nothing : choiceSlider(choice, `${field}-label`)}
   </div>`;
-}
-
-interface ChoiceSlider<T extends string> {
-  readonly choices: readonly T[];
-  readonly value: string;
-  readonly label: string;
-  readonly spoken: string;
-  readonly change: (choice: T | undefined) => void;
-}
-
-function choiceSlider<T extends string>({ choices, value, label, spoken, change }: ChoiceSlider<T>): TemplateResult {
-  const index = choices.findIndex((choice) => choice === value);
-  const last = choices.length - 1;
-  return html`<input
-      type="range"
-      part="slider"
-      aria-labelledby=${label}
-      aria-valuetext=${spoken}
-      min="0"
-      max=${last}
-      step="1"
-      .value=${live(String(index))}
-      ${cssVariables({ '--fill': `${String((index / last) * 100)}%` })}
-      @input=${({ currentTarget }: Event) => {
-        if (currentTarget instanceof HTMLInputElement) change(choices[currentTarget.valueAsNumber]);
-      }}
-    />
-    <div class="ticks" aria-hidden="true">${choices.map(() => html`<span></span>`)}</div>`;
 }

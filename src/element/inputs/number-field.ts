@@ -1,8 +1,8 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import type { NumberInput } from '../../training/method/document.js';
-import { cssVariables } from '../parts/css-variables.js';
+import { slider } from '../parts/slider.js';
 import type { NumberField, View } from '../view.js';
+import { typedEntry } from './typed-entry.js';
 
 /** A numeric input: a slider, a field to type into, and a button one step down and up. */
 export interface NumberFieldOptions {
@@ -21,50 +21,35 @@ export function numberField(view: View, options: NumberFieldOptions): TemplateRe
   const change = (next: number): void => {
     view.act.change({ [field]: next });
   };
+  const entry = typedEntry(view.words, {
+    id: field,
+    describedBy: `${field}-hint`,
+    range,
+    value,
+    draft: view.drafts[field],
+    type: (text) => {
+      view.act.type(field, text);
+    },
+  });
   return html`<div class="field" part="field">
     <label id="${field}-label" for=${field}>${label}</label>
     <div class="entry">
-      ${stepButton(view, options, -1)}${typedEntry(view, options)}<span class="unit">${options.unit}</span>${stepButton(
+      ${stepButton(view, options, -1)}${entry}<span class="unit">${options.unit}</span>${stepButton(
         view,
         options,
         1,
       )}
     </div>
-    <input
-      type="range"
-      part="slider"
-      aria-labelledby="${field}-label"
-      aria-describedby="${field}-hint"
-      aria-valuetext=${options.spoken}
-      min=${range.least}
-      max=${range.most}
-      step=${range.step}
-      .value=${live(String(value))}
-      ${cssVariables({ '--fill': `${String(((value - range.least) / (range.most - range.least)) * 100)}%` })}
-      @input=${({ currentTarget }: Event) => {
-        if (currentTarget instanceof HTMLInputElement) change(currentTarget.valueAsNumber);
-      }}
-    />
+    ${slider({
+      labelledBy: `${field}-label`,
+      describedBy: `${field}-hint`,
+      spoken: options.spoken,
+      ...range,
+      value,
+      change,
+    })}
     ${fieldNote(view, field, hint)}
   </div>`;
-}
-
-function typedEntry({ words, plan, drafts, act }: View, { field, range }: NumberFieldOptions): TemplateResult {
-  const draft = drafts[field];
-  return html`<input
-    id=${field}
-    class="typed"
-    type="text"
-    inputmode="decimal"
-    autocomplete="off"
-    size=${String(range.most).length + 2}
-    aria-describedby="${field}-hint"
-    aria-invalid=${draft ? 'true' : 'false'}
-    .value=${live(draft?.text ?? words.number(plan.inputs[field], 2))}
-    @change=${({ currentTarget }: Event) => {
-      if (currentTarget instanceof HTMLInputElement) act.type(field, currentTarget.value);
-    }}
-  />`;
 }
 
 /** At the end of the range the button stays where it is, and keeps the focus of whoever came there by it. */

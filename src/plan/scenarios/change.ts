@@ -1,6 +1,7 @@
 import type { ByCategory, CategoryId } from '../../training/method/ids.js';
 import type { Method } from '../../training/method/document.js';
 import type { PlanInputs } from '../document.js';
+import { inputNames, inputQuantities } from '../inputs.js';
 import { mostScenarios, type OwnRow, type Scenario, type ScenarioSheet } from './document.js';
 
 /*
@@ -67,9 +68,15 @@ export function renameScenario(sheet: ScenarioSheet, id: string, name: string): 
   return changeScenario(sheet, id, (scenario) => (scenario.name === name ? scenario : { ...scenario, name }));
 }
 
-/** Sets inputs of a scenario. */
+/** Sets inputs of a scenario; what was put over one of them is lifted, or its slider would not move anything. */
 export function setInputs(sheet: ScenarioSheet, id: string, inputs: Partial<PlanInputs>): ScenarioSheet {
-  return changeScenario(sheet, id, (scenario) => ({ ...scenario, inputs: { ...scenario.inputs, ...inputs } }));
+  const set = new Set(inputNames.filter((name) => inputs[name] !== undefined).map((name) => inputQuantities[name]));
+  return changeScenario(sheet, id, (scenario) => {
+    const kept = Object.entries(scenario.overrides).filter(([quantity]) => !set.has(quantity));
+    const isLifted = kept.length < Object.keys(scenario.overrides).length;
+    const overrides = isLifted ? Object.fromEntries(kept) : scenario.overrides;
+    return { ...scenario, overrides, inputs: { ...scenario.inputs, ...inputs } };
+  });
 }
 
 /** Sets the sessions picked in a scenario. */

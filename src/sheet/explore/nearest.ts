@@ -42,8 +42,7 @@ export function nearestAlong(curve: Curve, knots: readonly Knot[], flips: readon
   const isConstant = knots.every((knot) => Number.isNaN(knot.value) || isNear(knot.value, value));
   if (isConstant) return { at, value, isReached: true, because: { kind: 'constant' } };
   if (curve.input.isChoice) return { at, value, isReached: true, because: { kind: 'choice' } };
-  const [before, after] = [knots.findLast((knot) => knot.at < at), knots.find((knot) => knot.at > at)];
-  if (before && after) closest(curve, [before, seen, after]);
+  for (const valley of deepestValleys(knots)) closest(curve, valley);
   const best = plainBest(curve, curve.nearest ?? seen);
   const gap = (place: number): number => Math.abs(curve.valueAt(place) - curve.target);
   const over = curve.jumps.find(
@@ -51,6 +50,22 @@ export function nearestAlong(curve: Curve, knots: readonly Knot[], flips: readon
   );
   const broken = over ?? breakBeside(curve, best);
   return broken ? atBreak(curve, broken, flips) : onStretch(curve, [...knots, best], { best, flips });
+}
+
+/** Three knots of which the middle one is the nearest to the target. */
+type Valley = readonly [Knot, Knot, Knot];
+
+/** Where it is worth looking closer: between its samples one valley may be deeper than another that seemed the best. */
+function deepestValleys(knots: readonly Knot[]): Valley[] {
+  const depth = ([, { gap }]: Valley): number => Math.abs(gap);
+  const valleys = knots.slice(2).map((after, index): Valley => [knots[index]!, knots[index + 1]!, after]);
+  return valleys
+    .filter(([before, middle, after]) => {
+      const nearer = Math.min(Math.abs(before.gap), Math.abs(after.gap));
+      return Math.abs(middle.gap) <= nearer && before.gap !== after.gap;
+    })
+    .sort((one, other) => depth(one) - depth(other))
+    .slice(0, 8);
 }
 
 /** The plain place beside the best one, unless the measure is worse there by more than what tolerances give and take. */

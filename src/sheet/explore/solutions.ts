@@ -96,7 +96,7 @@ function point(
   const nearest = [middle, ...ends].reduce((one, other) => (missOf(curve, other) < missOf(curve, one) ? other : one));
   const plain = plainest(curve, nearest);
   if (plain.gap === 0) return [pointAt(plain.at)];
-  return nearest.gap === 0 && !isBesideJump(curve, nearest) ? [pointAt(nearest.at)] : [];
+  return nearest.gap === 0  ? [pointAt(nearest.at)] : [];
 }
 
 const missOf = ({ target }: Curve, { value }: Knot): number =>

@@ -1,7 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { mostScenarios } from '../../../src/plan/scenarios/document.js';
 import { readScenarios } from '../../../src/plan/scenarios/read-scenarios.js';
-import { scenarioLimits } from '../../../src/plan/scenarios/scenario-schema.js';
 import type { Problem } from '../../../src/problem.js';
 import { quantityIds } from '../../../src/sheet/sheet.js';
 import { builtInMethod } from '../../../src/training/method/built-in.js';
@@ -75,6 +73,16 @@ describe('a sheet document with one fault has one problem:', () => {
     [['rows', 1], { ...row, id: 'min' }, 'rows[1].id', 'min', ...duplicate],
     [['rows', 1], { ...row, id: 'own_ratio' }, 'rows[1].id', 'own_ratio', ...duplicate],
     [['rows', 1], { ...row, id: 'slow_minutes' }, 'rows[1].id', 'slow_minutes', ...duplicate],
+    [
+      ['rows'],
+      [
+        { ...row, id: 'slow_minutes' },
+        { ...row, id: 'own_ratio' },
+      ],
+      'rows[0].id',
+      'slow_minutes',
+      ...duplicate,
+    ],
     [['rows', 1], { ...row, id: 'weekly_hours' }, 'rows[1].id', 'weekly_hours', ...duplicate],
     [['rows', 1], { ...row, id: 'slow_rounded' }, 'rows[1].id', 'slow_rounded', ...duplicate],
     [['rows', 1], { ...row, id: 'phase_base' }, 'rows[1].id', 'phase_base', ...duplicate],
@@ -212,17 +220,12 @@ describe('what is as large as it may be is read, and refused when it is larger:'
   const many = <T>(count: number, make: (index: number) => T): T[] =>
     Array.from({ length: count }, (_, at) => make(at));
   const ownRows = (count: number) => many(count, (index) => ({ ...row, id: `own_${index}` }));
-  const { overrides, rows: mostRows, name: longest, sessions } = { ...scenarioLimits, overrides: 200 };
+  const { overrides, mostRows, longest, sessions } = { overrides: 200, mostRows: 50, longest: 60, sessions: 100 };
   // The built-in method has fewer than 200 quantities: the edge is seen by which problem comes.
   const overSome = (count: number) => Object.fromEntries(many(count, (index) => [`q${index}`, '1']));
 
   test.each<[string, Path, (size: number) => unknown, number]>([
-    [
-      'scenarios',
-      ['scenarios'],
-      (size) => many(size, (index) => ({ id: 'ba'.repeat(index + 1).slice(1) })),
-      mostScenarios,
-    ],
+    ['scenarios', ['scenarios'], (size) => many(size, (index) => ({ id: 'ba'.repeat(index + 1).slice(1) })), 6],
     ['own rows', ['rows'], (size) => [{ ...row, id: 'own_ratio' }, ...ownRows(size - 1)], mostRows],
     ['the name of a scenario', first('name'), (size) => 'x'.repeat(size), longest],
     ['the name of a row', ['rows', 0, 'name'], (size) => 'x'.repeat(size), longest],

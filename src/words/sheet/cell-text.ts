@@ -1,0 +1,34 @@
+import { formatByUnit, type Unit } from '../quantity-value.js';
+import type { Words } from '../words.js';
+
+/** A number as a cell of the sheet shows it: short, the unit only where the group does not say it. */
+export function cellText(words: Words, unit: Unit, value: number): string {
+  if (!Number.isFinite(value)) return '–';
+  switch (unit) {
+    case 'minutes':
+      return words.number(value, 1);
+    case 'hours':
+      return words.hoursShort(value);
+    default:
+      return formatByUnit(words, unit, value);
+  }
+}
+
+/**
+ * How far a value is from the one it is compared with, with its sign; '' where they are equal to what the screen shows,
+ * or where one of them is no number, and for what is no amount.
+ *
+ * @example differenceText(words, 'minutes', { value: 108, reference: 72 }) // '+36'
+ */
+export function differenceText(
+  words: Words,
+  unit: Unit,
+  { value, reference }: { readonly value: number; readonly reference: number },
+): string {
+  const difference = value - reference;
+  if (!Number.isFinite(difference) || isNoAmount.has(unit)) return '';
+  const size = cellText(words, unit, Math.abs(difference));
+  return size === cellText(words, unit, 0) ? '' : `${difference > 0 ? '+' : '−'}${size}`;
+}
+
+const isNoAmount: ReadonlySet<Unit> = new Set(['phase', 'level', 'event', 'yes-no']);
