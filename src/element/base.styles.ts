@@ -165,6 +165,13 @@ export const baseStyles = css`
     color: var(--alert);
   }
 
+  [data-loading]:empty::before {
+    content: attr(data-loading);
+    display: block;
+    padding: 16px;
+    color: var(--muted);
+  }
+
   .visually-hidden {
     position: absolute;
     inline-size: 1px;

@@ -1,4 +1,5 @@
 // What is fetched only when somebody asks why, or something is wrong.
 export { detailsStyles as styles } from './details.styles.js';
 export { problemBox, sayProblem } from './problems.js';
+export { derivation } from './parts/derivation.js';
 export { why } from './split/why.js';

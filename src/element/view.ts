@@ -3,6 +3,7 @@ import type { Plan, PlanInputs } from '../plan.js';
 import type { Problem } from '../problem.js';
 import type { Method } from '../training/method/document.js';
 import type { CategoryId } from '../training/method/ids.js';
+import type { DerivationLines } from '../words/derivation-lines.js';
 import type { Words } from '../words/words.js';
 
 /** An input with a number that can be typed. */
@@ -24,10 +25,18 @@ export interface Actions {
   ask(quantity: string | null, from?: HTMLElement): void;
 }
 
+/** What a number needs that answers why. */
+export interface Asker {
+  readonly words: Words;
+  readonly asked: string | null;
+  readonly act: Pick<Actions, 'ask'>;
+}
+
 /** What shows derivations and problems: `details.ts`, fetched when first needed. */
 export interface Details {
   readonly styles: CSSResult;
   why(view: View): TemplateResult;
+  derivation(asker: Asker, lines: DerivationLines): TemplateResult;
   problemBox(words: Words, heading: 'faulty-inputs' | 'faulty-method', problems: readonly Problem[]): unknown;
   sayProblem(words: Words, problem: Problem): string;
 }

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { Plan, PlanInputs, PlanRequest } from '../plan.js';
 import { inputNames } from '../plan/inputs.js';
-import type { Outcome, Problem } from '../problem.js';
+import type { Problem } from '../problem.js';
 import type { ByCategory, CategoryId } from '../training/method/ids.js';
 import { statusMessage } from '../words/plan-lines.js';
 import { readNumber } from '../words/read-number.js';
@@ -10,11 +10,13 @@ import { baseStyles } from './base.styles.js';
 import { DetailsController } from './controllers/details-controller.js';
 import { LanguageController } from './controllers/language-controller.js';
 import { MethodController } from './controllers/method-controller.js';
+import { SheetController } from './controllers/sheet-controller.js';
 import { StatusController } from './controllers/status-controller.js';
 import { numberAttribute } from './number-attribute.js';
 import { panels, readPanels } from './panels.js';
 import { PlanChangeEvent } from './plan-change-event.js';
 import type { Actions, Draft, NumberField, View } from './view.js';
+import { Week } from './week.js';
 
 /**
  * Divides a runner's training week: hours, season phase and athlete level in, sessions out, with a reason for every
@@ -37,6 +39,7 @@ import type { Actions, Draft, NumberField, View } from './view.js';
  * @csspart field - One input with its label.
  * @csspart slider - A slider.
  * @csspart table - The table of the week.
+ * @csspart sheet - The what-if sheet.
  * @csspart why - The derivation of a number.
  * @csspart notes - The rules that acted, and what is worth knowing.
  * @csspart cautions - The usual cautions.
@@ -82,7 +85,7 @@ export class WeekwrightPlanner extends LitElement {
   declare event: string | null | undefined;
   /** Most minutes of strength in a week of more than six hours, 90 to 120 with the built-in method. */
   declare strengthCap: number | null | undefined;
-  /** The panels to show, names with spaces between them; `split` where left out. */
+  /** The panels to show, of `split` and `sheet`, with a space between them; `split` where left out. */
   declare panels: string | null | undefined;
   /** A coach's own method as plain data; see shared/schema/method.schema.json. */
   declare method: unknown;
@@ -93,17 +96,20 @@ export class WeekwrightPlanner extends LitElement {
   readonly #methods = new MethodController(this);
   readonly #status = new StatusController(this);
   readonly #more = new DetailsController(this, this.#language);
+  readonly #sheet = new SheetController(this, this.#more, (inputs, sessions) => {
+    Object.assign(this, inputs);
+    this.#picks = sessions;
+    this.#finishAct();
+  });
   #picks: Partial<ByCategory<readonly number[]>> = {};
   #drafts: Partial<Record<NumberField, Draft>> = {};
   #asked: string | null = null;
   #opener: HTMLElement | null = null;
-  #outcome: Outcome<Plan> | null = null;
-  #lastGood: Plan | null = null;
-  #planned: { readonly by: unknown; readonly request: PlanRequest } | null = null;
+  readonly #week = new Week();
 
   /** The plan on show; null until the planner is ready. */
   get plan(): Plan | null {
-    return this.#lastGood;
+    return this.#week.plan;
   }
 
   /** What is wrong with the attributes and with the method, if anything. */
@@ -118,6 +124,7 @@ export class WeekwrightPlanner extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!this.hasUpdated || changed.has('method') || changed.has('methodSrc')) this.#methods.use(this);
+    if (this.#panelsWanted().names.includes('sheet')) this.#sheet.want();
     this.#replan();
     const isFaulty = this.problems.length > 0 || Object.keys(this.#drafts).length > 0;
     if (isFaulty || this.#methods.isOwn || this.#asked !== null) this.#more.want();
@@ -144,20 +151,16 @@ export class WeekwrightPlanner extends LitElement {
     await super.getUpdateComplete();
     await this.#methods.ready;
     await super.getUpdateComplete();
-    await Promise.all([this.#language.ready, this.#more.ready]);
+    await Promise.all([this.#language.ready, this.#more.ready, this.#sheet.ready]);
+    await super.getUpdateComplete();
+    await this.#sheet.ready;
     return super.getUpdateComplete();
   }
 
   /** Plans again where the method, an input or a pick is another than before. */
   #replan(): void {
     const { planner } = this.#methods;
-    if (!planner) return;
-    const request = this.#request();
-    if (this.#planned?.by === planner && isSameRequest(this.#planned.request, request)) return;
-    this.#planned = { by: planner, request };
-    this.#outcome = planner.plan(request);
-    if (this.#outcome.ok) this.#lastGood = this.#outcome.value;
-    else if (this.#lastGood?.method.id !== planner.method.id) this.#lastGood = startingPlan(planner);
+    if (planner) this.#week.replan(planner, this.#sheet, this.#request());
   }
 
   #request(): PlanRequest {
@@ -171,7 +174,7 @@ export class WeekwrightPlanner extends LitElement {
   }
 
   #inputProblems(): readonly Problem[] {
-    return [...this.#panelsWanted().problems, ...(this.#outcome?.ok === false ? this.#outcome.problems : [])];
+    return [...this.#panelsWanted().problems, ...this.#week.problems];
   }
 
   /** What people do. Each act changes the request, plans at once and tells the page. */
@@ -205,7 +208,7 @@ export class WeekwrightPlanner extends LitElement {
 
   /** A person goes on from the week on show, also where the page has asked for one that cannot be. */
   #takeWeekOnShow(): void {
-    if (this.#outcome?.ok === false) Object.assign(this, this.#lastGood?.inputs);
+    if (this.#week.problems.length > 0 && !this.#sheet.planner) Object.assign(this, this.#week.plan?.inputs);
   }
 
   #refuse(field: NumberField, draft: Draft): void {
@@ -224,23 +227,25 @@ export class WeekwrightPlanner extends LitElement {
 
   /** What is wrong with an input as it was typed, all else being as it is on show. */
   #problemWith(inputs: Partial<PlanInputs>): Problem | undefined {
-    const outcome = this.#methods.planner?.plan({ ...this.#lastGood?.inputs, ...inputs });
+    const outcome = this.#methods.planner?.plan({ ...this.#week.plan?.inputs, ...inputs });
     return outcome?.ok === false ? outcome.problems[0] : undefined;
   }
 
   #finishAct(): void {
-    const before = this.#lastGood;
+    const before = this.#week.plan;
     this.#replan();
     this.requestUpdate();
-    if (this.#outcome?.ok !== true || this.#lastGood === before) return;
+    const { outcome, plan } = this.#week;
+    if (outcome?.ok !== true || plan === before) return;
     const { words } = this.#language;
     if (words) this.#status.tell(() => this.#statusText(words));
-    this.dispatchEvent(new PlanChangeEvent(this.#outcome.value));
+    this.dispatchEvent(new PlanChangeEvent(outcome.value));
   }
 
   #statusText(words: Words): string {
-    const { planner } = this.#methods;
-    return planner && this.#lastGood ? statusMessage(words, planner.method, this.#lastGood) : '';
+    const planner = this.#sheet.planner ?? this.#methods.planner;
+    const { plan } = this.#week;
+    return planner && plan ? statusMessage(words, planner.method, plan) : '';
   }
 
   /** A derivation that opens takes the focus, and gives it back to the number it was asked from. */
@@ -252,9 +257,9 @@ export class WeekwrightPlanner extends LitElement {
   }
 
   #view(words: Words): View | null {
-    const { planner } = this.#methods;
-    if (!planner || !this.#lastGood) return null;
-    const plan = this.#lastGood;
+    const planner = this.#sheet.planner ?? this.#methods.planner;
+    const { plan } = this.#week;
+    if (!planner || !plan) return null;
     return {
       words,
       method: planner.method,
@@ -285,14 +290,4 @@ function isNumberField(name: string): name is NumberField {
 
 function notANumber(path: NumberField, value: string): Problem {
   return { path, value, code: 'wrong-type', allowed: { expected: 'number' } };
-}
-
-function isSameRequest(one: PlanRequest, other: PlanRequest): boolean {
-  return inputNames.every((name) => Object.is(one[name], other[name])) && one.sessions === other.sessions;
-}
-
-/** Where the very first request cannot be met, the week at the method's starting values is shown beside the problem. */
-function startingPlan(planner: { plan(request: PlanRequest): Outcome<Plan> }): Plan | null {
-  const start = planner.plan({});
-  return start.ok ? start.value : null;
 }

@@ -72,6 +72,7 @@ export const first: Messages = {
   'planner.why-number': 'Why this number?',
   'planner.method': 'Method: {name}',
   'planner.split': 'Split: {name}',
+  'planner.loading': 'The sheet is on its way …',
   'planner.rules': 'Rules that acted',
   'planner.no-rules': 'Nothing was corrected.',
   'planner.notices': 'Worth knowing',

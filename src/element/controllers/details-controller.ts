@@ -1,4 +1,5 @@
-import type { LitElement } from 'lit';
+import type { CSSResult, LitElement } from 'lit';
+import type { Words } from '../../words/words.js';
 import type { Details } from '../view.js';
 import type { LanguageController } from './language-controller.js';
 
@@ -23,9 +24,15 @@ export class DetailsController {
     this.ready = this.#load();
   }
 
-  #adopt({ styleSheet }: Details['styles']): void {
+  get words(): Words | null {
+    return this.#language.words;
+  }
+
+  /** Adds styles that came with a chunk. */
+  adopt(styles: readonly CSSResult[]): void {
     const root = this.#host.renderRoot;
-    if (styleSheet && root instanceof ShadowRoot) root.adoptedStyleSheets.push(styleSheet);
+    const sheets = styles.flatMap(({ styleSheet }) => styleSheet ?? []);
+    if (root instanceof ShadowRoot) root.adoptedStyleSheets.push(...sheets);
   }
 
   async #load(): Promise<void> {
@@ -33,7 +40,7 @@ export class DetailsController {
       this.#language.complete();
       const [details] = await Promise.all([import('../details.js'), this.#language.ready]);
       this.details = details;
-      this.#adopt(details.styles);
+      this.adopt([details.styles]);
       this.#host.requestUpdate();
     } catch {
       // The network is gone: the planner works on, and the next question tries again.

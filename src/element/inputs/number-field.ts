@@ -34,11 +34,7 @@ export function numberField(view: View, options: NumberFieldOptions): TemplateRe
   return html`<div class="field" part="field">
     <label id="${field}-label" for=${field}>${label}</label>
     <div class="entry">
-      ${stepButton(view, options, -1)}${entry}<span class="unit">${options.unit}</span>${stepButton(
-        view,
-        options,
-        1,
-      )}
+      ${stepButton(view, options, -1)}${entry}<span class="unit">${options.unit}</span>${stepButton(view, options, 1)}
     </div>
     ${slider({
       labelledBy: `${field}-label`,

@@ -1,8 +1,8 @@
 import { html, type TemplateResult } from 'lit';
-import type { View } from '../view.js';
+import type { Asker } from '../view.js';
 
 /** A number that answers why it is so: pressing it opens its derivation, pressing it again closes it. */
-export function whyButton({ words, asked, act }: View, quantity: string, text: string): TemplateResult {
+export function whyButton({ words, asked, act }: Asker, quantity: string, text: string): TemplateResult {
   const isOpen = asked === quantity;
   return html`<button
     type="button"

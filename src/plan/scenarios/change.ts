@@ -33,7 +33,7 @@ export function copyScenario(sheet: ScenarioSheet, id: string): ScenarioSheet {
 
 /** The id that the next scenario gets: the first letter not in use. */
 export function newScenarioId({ scenarios }: ScenarioSheet): string {
-  const letters = [...'abcdefghijklmnopqrstuvwxyz'];
+  const letters = Array.from('abcdefghijklmnopqrstuvwxyz');
   return letters.find((letter) => scenarios.every(({ id }) => id !== letter)) ?? `n${String(scenarios.length)}`;
 }
 

@@ -5,6 +5,9 @@ import type { PlanInputs } from '../document.js';
 /** Most scenarios side by side. */
 export const mostScenarios = 6;
 
+/** Most that a sheet may hold: characters of a name, rows, formulas over quantities, sessions of a kind. */
+export const scenarioLimits = { name: 60, rows: 50, formulas: 200, sessions: 100 } as const;
+
 /** A column of the sheet: one set of inputs, and what a person put over the quantities of this column alone. */
 export interface Scenario {
   /** Unlike any other scenario's; never shown. */

@@ -1,4 +1,5 @@
 import type { Method } from '../../training/method/document.js';
+import { inputQuantities } from '../inputs.js';
 import { categoryIds, type CategoryId } from '../../training/method/ids.js';
 import { categoryQuantity, noticeQuantity, splitQuantity, splitShareQuantity } from '../../training/method/names.js';
 
@@ -9,7 +10,17 @@ export type SheetRow =
   | { readonly kind: 'rule'; readonly id: string; readonly rule: string };
 
 /** The groups in which the sheet shows its rows, in the order of the screen. */
-export const groupIds = ['planned', 'sessions', 'minutes', 'shares', 'own', 'rules', 'limits', 'splits'] as const;
+export const groupIds = [
+  'planned',
+  'sessions',
+  'minutes',
+  'shares',
+  'own',
+  'rules',
+  'inputs',
+  'limits',
+  'splits',
+] as const;
 export type GroupId = (typeof groupIds)[number];
 
 export interface RowGroup {
@@ -36,6 +47,7 @@ const rowsOf: Readonly<Record<GroupId, (method: Method) => readonly SheetRow[]>>
   shares: () => ofCategories('share', 'running_share'),
   own: ({ quantities: own = [] }) => quantities(own.map(({ id }) => id)),
   rules: ({ rules }) => rules.map(({ id }) => ({ kind: 'rule', id: `rule ${id}`, rule: id })),
+  inputs: () => quantities(Object.values(inputQuantities)),
   limits: () =>
     quantities(
       categoryIds.flatMap((id) =>

@@ -1,10 +1,7 @@
 import * as v from 'valibot';
 import { categoryIds, eventIds, levelIds, phaseIds } from '../../training/method/ids.js';
 import { formula, minutes, name } from '../../training/method/schema.js';
-import { mostScenarios } from './document.js';
-
-/** Most that a sheet from outside may hold: characters of a name, rows, formulas over quantities, sessions of a kind. */
-export const scenarioLimits = { name: 60, rows: 50, formulas: 200, sessions: 100 } as const;
+import { mostScenarios, scenarioLimits } from './document.js';
 
 /** Keys that valibot leaves out of every record without a word, because code that is not careful trips over them. */
 export const unusableKeys: readonly string[] = ['__proto__', 'prototype', 'constructor'];

@@ -61,8 +61,8 @@ function deepestValleys(knots: readonly Knot[]): Valley[] {
   const valleys = knots.slice(2).map((after, index): Valley => [knots[index]!, knots[index + 1]!, after]);
   return valleys
     .filter(([before, middle, after]) => {
-      const nearer = Math.min(Math.abs(before.gap), Math.abs(after.gap));
-      return Math.abs(middle.gap) <= nearer && before.gap !== after.gap;
+      const [left, right] = [before, after].map(({ gap }) => Math.abs(gap) - Math.abs(middle.gap));
+      return left! >= 0 && right! >= 0 && left! + right! > 0;
     })
     .sort((one, other) => depth(one) - depth(other))
     .slice(0, 8);

@@ -94,9 +94,9 @@ function point(
   const middle = curve.look(low + (high - low) / 2);
   const ends = [from === null ? [first] : [], to === null ? [last] : []].flat();
   const nearest = [middle, ...ends].reduce((one, other) => (missOf(curve, other) < missOf(curve, one) ? other : one));
-  const plain = plainest(curve, nearest);
+  const plain = curve.look(plainPlace(nearest.at, curve.input));
   if (plain.gap === 0) return [pointAt(plain.at)];
-  return nearest.gap === 0  ? [pointAt(nearest.at)] : [];
+  return nearest.gap === 0 && !isBesideJump(curve, nearest) ? [pointAt(nearest.at)] : [];
 }
 
 const missOf = ({ target }: Curve, { value }: Knot): number =>

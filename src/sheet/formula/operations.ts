@@ -34,7 +34,16 @@ export const operationCode = {
 } as const;
 export type OperationToken = keyof typeof operationCode;
 
-const unary: ReadonlySet<string> = new Set(['not()', 'neg()', 'round()', 'floor()', 'ceil()', 'abs()', 'sqrt()', 'spare()']);
+const unary: ReadonlySet<string> = new Set([
+  'not()',
+  'neg()',
+  'round()',
+  'floor()',
+  'ceil()',
+  'abs()',
+  'sqrt()',
+  'spare()',
+]);
 
 /** True for a token that is an operation; every other text in a compiled formula is the name of a quantity. */
 export function isOperation(token: string): token is OperationToken {

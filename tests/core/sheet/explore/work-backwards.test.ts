@@ -47,6 +47,8 @@ describe('workBackwards(column, input, question)', () => {
     ['x < 6 ? 10 * x : 100', 55, ['5.5']],
     ['x < 6 ? 10 * x : 100', 60, []],
     ['x <= 6 ? 10 * x : 100', 60, ['6']],
+    ['x < 0.1 ? 10 * x : 100', 1, []],
+    ['x > 0.2 ? 7 * x : 100', 1.4, []],
     ['x < 6 ? 10 * x : 100', 80, []],
     ['x - 3 * floor(x / 3)', 1, ['1', '4', '7', '10']],
     ['1 / (x - 4.99)', 0, []],
@@ -85,6 +87,12 @@ describe('workBackwards(column, input, question)', () => {
     ['abs(x - 3.3)', -1, { at: 3.3, value: 0, isReached: true, because: { kind: 'extremum', switches: [] } }],
     ['min(120, 18 * x)', 150, { at: 20 / 3, value: 120, isReached: true, because: { kind: 'extremum', switches: [] } }],
     ['max(90, 18 * x)', 50, { at: 0, value: 90, isReached: true, because: { kind: 'extremum', switches: [] } }],
+    [
+      // Both samples beside the turn are equally far.
+      'min(8.1 - 2 * x, x + 1.6)',
+      8,
+      { at: 13 / 6, value: 3.7666666666666666, isReached: true, because: { kind: 'extremum', switches: [] } },
+    ],
     ['7', 5, { at: 0, value: 7, isReached: true, because: { kind: 'constant' } }],
     [
       'x <= 6 ? 10 * x : 100',

@@ -1,0 +1,40 @@
+import type { Problem } from '../../problem.js';
+import { readNumber } from '../../words/read-number.js';
+import type { Draft, NumberField } from '../view.js';
+import type { Bench } from './bench.js';
+
+/** What people typed into the number fields of scenarios that is no value of them, by scenario and field. */
+export class InputDrafts {
+  readonly #bench: Bench;
+  readonly #drafts = new Map<string, Draft>();
+
+  constructor(bench: Bench) {
+    this.#bench = bench;
+  }
+
+  of(scenario: string, field: NumberField): Draft | undefined {
+    return this.#drafts.get(`${scenario} ${field}`);
+  }
+
+  /** Takes what was typed: a value of the input, or a draft that says what is wrong. */
+  type(scenario: string, field: NumberField, text: string): void {
+    const value = readNumber(text);
+    const problem = this.#problemWith(field, { text, value });
+    if (problem) this.#drafts.set(`${scenario} ${field}`, { text, problem });
+    else this.#drafts.delete(`${scenario} ${field}`);
+    if (problem || value === null) this.#bench.update();
+    else this.#bench.set(scenario, { [field]: value });
+  }
+
+  /** A slider that moves overrules what was typed. */
+  forget(scenario: string, field: NumberField): void {
+    this.#drafts.delete(`${scenario} ${field}`);
+  }
+
+  #problemWith(path: NumberField, { text, value }: { text: string; value: number | null }): Problem | null {
+    if (value === null) return { path, value: text, code: 'wrong-type', allowed: { expected: 'number' } };
+    const { inputs } = this.#bench.store.sheet.method;
+    const { least, most } = path === 'hours' ? inputs.weekly_hours : inputs.strength_cap;
+    return value < least || value > most ? { path, value, code: 'out-of-range', allowed: { least, most } } : null;
+  }
+}

@@ -1,0 +1,27 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Problem } from '../../problem.js';
+import { nameOf } from './scenario-names.js';
+import type { SheetView } from './sheet-view.js';
+
+/** The scenarios that have no plan, and why: once for each cause, however many quantities it touches. */
+export function scenarioFailures(view: SheetView): TemplateResult | typeof nothing {
+  const { words, details, bench } = view;
+  const failed = bench.store.planned.flatMap(({ scenario, outcome }) =>
+    outcome.ok ? [] : [{ scenario, problems: oncePerCause(outcome.problems) }],
+  );
+  if (failed.length === 0) return nothing;
+  return html`<div class="failures" role="alert">
+    ${failed.map(
+      ({ scenario, problems }) =>
+        html`<p class="wrong">
+          <strong>${nameOf(view, scenario)}: ${words.say('sheet.no-plan')}.</strong>
+          ${problems.map((problem) => details.sayProblem(words, problem)).join(' ')}
+        </p>`,
+    )}
+  </div>`;
+}
+
+function oncePerCause(problems: readonly Problem[]): readonly Problem[] {
+  const causes = problems.map(({ path, allowed }) => JSON.stringify(allowed['cause'] ?? path));
+  return problems.filter((_, index) => causes.indexOf(causes[index] ?? '') === index);
+}

@@ -1,0 +1,10 @@
+import type { ReactiveControllerHost } from 'lit';
+import type { PlanInputs } from '../../plan/document.js';
+import type { Scenario } from '../../plan/scenarios/document.js';
+
+/** What a planner lets its sheet do. */
+export interface Seat {
+  readonly host: ReactiveControllerHost & HTMLElement;
+  /** Puts a scenario on show, as a person's act. */
+  readonly show: (inputs: PlanInputs, sessions: Scenario['sessions']) => void;
+}

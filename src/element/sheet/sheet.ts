@@ -1,0 +1,75 @@
+import { nothing, render } from 'lit';
+import type { Outcome } from '../../problem.js';
+import type { Plan } from '../../plan/document.js';
+import type { Planner } from '../../plan/planner.js';
+import { readRequest, type RawRequest, type ReadRequest } from '../../plan/read-request.js';
+import type { Method } from '../../training/method/document.js';
+import type { Words } from '../../words/words.js';
+import { chartStyles } from '../chart/chart.styles.js';
+import { formulaFieldStyles } from '../formula-field/formula-field.styles.js';
+import type { Details } from '../view.js';
+import { Bench } from './bench.js';
+import { sheetFromLink } from './sheet-from-link.js';
+import { gridStyles } from './grid.styles.js';
+import { questionsStyles } from './questions/questions.styles.js';
+import type { Seat } from './seat.js';
+import { sheetPanel } from './sheet-panel.js';
+import { SheetStore } from './sheet-store.js';
+import { sheetStyles } from './sheet.styles.js';
+
+export const styles = [sheetStyles, gridStyles, questionsStyles, formulaFieldStyles, chartStyles];
+
+/** The what-if sheet of a planner; fetched where a page shows it. */
+export class Sheet {
+  readonly #seat: Seat;
+  #bench: Bench | null = null;
+  /** The method of the sheet that is there or on its way. */
+  #method: Method | null = null;
+
+  constructor(seat: Seat) {
+    this.#seat = seat;
+  }
+
+  /** What changes with every act; a plan made before is stale where it is another. */
+  get version(): unknown {
+    return this.#bench?.store.shown;
+  }
+
+  /** The planner of the scenario on show; null while the sheet is not ready. */
+  get planner(): Planner | null {
+    return this.#bench?.store.shown?.planner ?? null;
+  }
+
+  /** The plan of the scenario on show, after it has taken over what is asked for; null while the sheet is not ready. */
+  plan(method: Method, request: RawRequest): Outcome<Plan> | null {
+    const read = readRequest(request, method);
+    if (!read.ok) return read;
+    if (method !== this.#method) void this.#begin(method, read.value);
+    return this.#bench?.store.sheet.method === method ? this.#bench.store.follow(read.value) : null;
+  }
+
+  /** A slider that is let go ends a step. */
+  settle(): void {
+    this.#bench?.store.settle();
+  }
+
+  /** Reads the address again, where the page has another one now. */
+  async openLink(): Promise<void> {
+    if (this.#bench) await sheetFromLink(this.#bench);
+  }
+
+  render(container: HTMLElement, { words, details }: { readonly words: Words; readonly details: Details }): void {
+    const bench = this.#bench;
+    render(bench ? sheetPanel({ words, details, bench }) : nothing, container, { host: this.#seat.host });
+  }
+
+  async #begin(method: Method, request: ReadRequest): Promise<void> {
+    this.#method = method;
+    const store = new SheetStore(method, request);
+    await store.ready();
+    if (this.#method !== method) return;
+    this.#bench = new Bench(this.#seat, store);
+    this.#seat.host.requestUpdate();
+    await sheetFromLink(this.#bench);
+  }
+}

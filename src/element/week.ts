@@ -1,0 +1,44 @@
+import { inputNames } from '../plan/inputs.js';
+import type { Plan, PlanRequest } from '../plan.js';
+import type { Planner } from '../plan/planner.js';
+import type { Outcome, Problem } from '../problem.js';
+
+/** Whoever makes plans; `version` is another after every change that no request shows. */
+export interface PlanMaker {
+  readonly version: unknown;
+  readonly plan: (planner: Planner, request: PlanRequest) => Outcome<Plan>;
+}
+
+/** The week on show, planned again only where something is another than before. */
+export class Week {
+  /** The last week that could be planned; null until there is one. */
+  plan: Plan | null = null;
+  outcome: Outcome<Plan> | null = null;
+  #planned: { readonly by: Planner; readonly version: unknown; readonly request: PlanRequest } | null = null;
+
+  /** What is wrong with what was asked for last. */
+  get problems(): readonly Problem[] {
+    return this.outcome?.ok === false ? this.outcome.problems : [];
+  }
+
+  /** Plans for a request, unless that was the last one. */
+  replan(by: Planner, maker: PlanMaker, request: PlanRequest): void {
+    const last = this.#planned;
+    if (last?.by === by && last.version === maker.version && isSameRequest(last.request, request)) return;
+    const outcome = maker.plan(by, request);
+    this.#planned = { by, version: maker.version, request };
+    this.outcome = outcome;
+    if (outcome.ok) this.plan = outcome.value;
+    else if (this.plan?.method.id !== by.method.id) this.plan = startingPlan(by);
+  }
+}
+
+function isSameRequest(one: PlanRequest, other: PlanRequest): boolean {
+  return inputNames.every((name) => Object.is(one[name], other[name])) && one.sessions === other.sessions;
+}
+
+/** Where the very first request cannot be met, the week at the method's starting values is shown beside the problem. */
+function startingPlan(planner: Planner): Plan | null {
+  const start = planner.plan({});
+  return start.ok ? start.value : null;
+}

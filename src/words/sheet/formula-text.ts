@@ -1,0 +1,35 @@
+import { readNumber } from '../read-number.js';
+
+/**
+ * The formula that a person means: a lone number with a comma, or in per cent, is taken as people write it; anything
+ * else stays as it is.
+ *
+ * @example formulaText('30 %') // '0.3'
+ * @example formulaText('4,5') // '4.5'
+ */
+export function formulaText(text: string): string {
+  const trimmed = text.trim();
+  const [, share] = /^(.+?)\s*%$/.exec(trimmed) ?? [];
+  const number = readNumber(share ?? trimmed);
+  if (number === null) return trimmed;
+  return share === undefined ? String(number) : String(Number((number / 100).toPrecision(12)));
+}
+
+/**
+ * The minutes that somebody wants: a number, or sessions whose sum it is.
+ *
+ * @returns null where the text is neither.
+ * @example wantedMinutes('2 × 45') // 90
+ * @example wantedMinutes('30 + 45') // 75
+ */
+export function wantedAmount(text: string): number | null {
+  const lone = Number(formulaText(text));
+  if (text.trim() !== '' && Number.isFinite(lone)) return lone;
+  const parts = text.split('+').map(sessionsSum);
+  return parts.reduce<number | null>((sum, part) => (sum === null || part === null ? null : sum + part), 0);
+}
+
+function sessionsSum(part: string): number | null {
+  const [, count = '1', minutes] = /^\s*(?:(\d+)\s*[x×*]\s*)?(\d+(?:[.,]\d+)?)\s*$/i.exec(part) ?? [];
+  return minutes === undefined ? null : Number(count) * Number(minutes.replace(',', '.'));
+}
