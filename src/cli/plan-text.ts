@@ -2,7 +2,8 @@ import type { Plan } from '../plan.js';
 import type { Method } from '../training/method/document.js';
 import { headline, headlineText } from '../words/headline.js';
 import { kindRows } from '../words/kind-rows.js';
-import { noticeLines, ruleLines, type PlanLine } from '../words/plan-lines.js';
+import { noticesWithCauses } from '../words/notices-with-causes.js';
+import { ruleLines, type PlanLine } from '../words/plan-lines.js';
 import type { Words } from '../words/words.js';
 import { textTable } from './text-table.js';
 
@@ -14,7 +15,7 @@ export function planText(words: Words, method: Method, plan: Plan): string {
     splitLine(words, method, plan),
     weekTable(words, method, plan),
     section(words.say('planner.rules'), ruleLines(words, method, plan)) || words.say('planner.no-rules'),
-    section(words.say('planner.notices'), noticeLines(words, method, plan).map(cautioned(words))),
+    section(words.say('planner.notices'), noticesWithCauses(words, method, plan).map(cautioned(words))),
     words.say('caution.short'),
   ];
   return `${paragraphs.filter((paragraph) => paragraph !== '').join('\n\n')}\n`;

@@ -1,5 +1,3 @@
-import type { Column } from '../sheet/column.js';
-import { withoutNoise } from '../sheet/numbers.js';
 import { eventIds, levelIds, phaseIds } from '../training/method/ids.js';
 import type { PlanInputs } from './document.js';
 
@@ -29,18 +27,5 @@ export function inputValues({ hours, phase, level, event, strengthCap }: PlanInp
     athlete_level: levelIds.indexOf(level),
     target_event: eventIds.indexOf(event),
     strength_cap: strengthCap,
-  };
-}
-
-/** The inputs as a column has them, not yet checked: a value or formula put over one can be out of its range. */
-export function inputsOf(column: Column): Readonly<Record<keyof PlanInputs, unknown>> {
-  const value = (name: keyof PlanInputs): number => withoutNoise(column.value(inputQuantities[name]));
-  const choice = (name: keyof PlanInputs, ids: readonly string[]): string | number => ids[value(name)] ?? value(name);
-  return {
-    hours: value('hours'),
-    phase: choice('phase', phaseIds),
-    level: choice('level', levelIds),
-    event: choice('event', eventIds),
-    strengthCap: value('strengthCap'),
   };
 }

@@ -2,7 +2,6 @@ import type { Method, Rule } from '../training/method/document.js';
 import { categoryIds, type ByCategory, type CategoryId } from '../training/method/ids.js';
 import { categoryQuantity } from '../training/method/names.js';
 import type { Derivation } from '../sheet/derivation.js';
-import type { Override } from '../sheet/model.js';
 import { withoutNoise } from '../sheet/numbers.js';
 import type { Notice, RuleOutcome } from './document.js';
 
@@ -15,15 +14,15 @@ export interface NoticeSource {
   readonly droppedPicks: readonly CategoryId[];
   readonly rounded: ByCategory<number>;
   readonly derivations: Readonly<Record<string, Derivation>>;
-  /** What a person put over quantities. */
-  readonly overrides: readonly Override[];
+  /** What is to be said of what a person put over quantities. */
+  readonly byHand: readonly Notice[];
 }
 
 /** Everything the runner should know of a plan, in the order of the method's rules, then the rest. */
 export function noticesOf(source: NoticeSource): Notice[] {
   return [
     ...source.rules.filter(({ acted }) => acted).flatMap((outcome) => ruleNotices(source.method, outcome)),
-    ...source.overrides.map(({ on }) => byHandNotice(on, source.derivations)),
+    ...source.byHand,
     ...totalNotice(source.total),
     ...source.droppedPicks.map((category): Notice => ({
       code: 'pick-dropped',
@@ -54,15 +53,6 @@ function everySecondWeek(method: Method, rule: Rule, { on, before, after }: Rule
   return [
     { code: 'every-second-week', level: 'note', rule: rule.id, category: category.id, values: { moved, session } },
   ];
-}
-
-/** Said of every override, so that nobody takes such a week for the method's. */
-function byHandNotice(quantity: string, derivations: NoticeSource['derivations']): Notice {
-  const { value = null, byHand = null } = derivations[quantity] ?? {};
-  const known = { before: byHand?.before ?? null, after: value };
-  const numbers = Object.entries(known).filter((entry): entry is [string, number] => entry[1] !== null);
-  const givers = Object.values(derivations).filter((each) => each.byHand?.to.includes(quantity) === true).length;
-  return { code: 'by-hand', level: 'note', quantity, values: { ...Object.fromEntries(numbers), givers } };
 }
 
 function totalNotice({ exact, rounded }: NoticeSource['total']): Notice[] {

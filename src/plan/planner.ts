@@ -10,23 +10,31 @@ import { categoryQuantity, splitQuantity } from '../training/method/names.js';
 import { minutesInAWeek } from '../training/method/rounding-block.js';
 import { isSessionOption, sessionOptions, type SessionNeed } from '../training/sessions/options.js';
 import { PlanDerivations } from './derivations.js';
-import type { Plan, PlanInputs } from './document.js';
+import type { Notice, Plan, PlanInputs } from './document.js';
 import { noticesOf } from './notices.js';
-import { inputQuantities, inputsOf, inputValues } from './inputs.js';
+import { inputValues } from './inputs.js';
 import { readRequest, type RawRequest, type ReadRequest } from './read-request.js';
 import { ruleOutcomes } from './rule-outcomes.js';
 
-const inputIds: ReadonlySet<string> = new Set(Object.values(inputQuantities));
+/** What a planner minds where a person has put values over quantities. */
+export interface Hands {
+  /** The inputs that the week is made from, what was put over them included; null where nothing was put over inputs. */
+  readonly inputs: (column: Column) => Outcome<PlanInputs> | null;
+  /** What is to be said of it. */
+  readonly notices: (derivations: Plan['derivations']) => readonly Notice[];
+}
 
 /** Answers requests by one method. It keeps the last week computed, so that a small change costs little. */
 export class Planner {
   readonly method: Method;
   /** The sheet that computes the week; what people put over its quantities is in its model. */
   readonly sheet: Sheet;
+  readonly #hands: Hands | undefined;
   readonly #column: Column;
   readonly #derivations: PlanDerivations;
 
-  constructor({ method, sheet }: LoadedMethod) {
+  constructor({ method, sheet }: LoadedMethod, hands?: Hands) {
+    this.#hands = hands;
     this.method = method;
     this.sheet = sheet;
     this.#column = new Column(sheet.program);
@@ -42,7 +50,7 @@ export class Planner {
     const read = readRequest(request, this.method);
     if (!read.ok) return read;
     this.#column.set(inputValues(read.value.inputs));
-    const used = this.#inputsUsed(read.value);
+    const used = this.#hands?.inputs(this.#column) ?? { ok: true, value: read.value.inputs };
     const problems = used.ok ? this.#missingMinutes() : used.problems;
     if (!used.ok || problems.length > 0) return { ok: false, problems };
     return { ok: true, value: this.#assemble({ ...read.value, inputs: used.value }) };
@@ -56,16 +64,6 @@ export class Planner {
   /** Why each quantity of that week is what it is, also where no plan came of it. */
   get derivations(): Plan['derivations'] {
     return this.#derivations.all(this.#splitUsed().id);
-  }
-
-  /** The inputs that the week is made from: what a person put over one of them counts, and is checked like it. */
-  #inputsUsed({ inputs }: ReadRequest): Outcome<PlanInputs> {
-    const quantities = this.sheet.model.overrides.map(({ on }) => on).filter((id) => inputIds.has(id));
-    if (quantities.length === 0) return { ok: true, value: inputs };
-    const problems = quantities.flatMap((id) => this.#valueProblem(id));
-    if (problems.length > 0) return { ok: false, problems };
-    const read = readRequest(inputsOf(this.#column), this.method);
-    return read.ok ? { ok: true, value: read.value.inputs } : read;
   }
 
   #assemble({ inputs, picks }: ReadRequest): Plan {
@@ -97,11 +95,11 @@ export class Planner {
       notices: noticesOf({
         method,
         rules,
+        byHand: this.#hands?.notices(derivations) ?? [],
         total,
         droppedPicks,
         rounded,
         derivations,
-        overrides: this.sheet.model.overrides,
       }),
       derivations,
       week: null,

@@ -33,11 +33,16 @@ export interface Chained {
   readonly hands: ReadonlyMap<string, HandStage>;
 }
 
-/** The chains of a model over whose quantities nobody has put anything. */
-export function ruledChains(model: SheetModel): Chained {
+/** The chains of a model over whose quantities nobody has put anything, and the names of all its cells as linking lays them. */
+export function ruledChains(model: SheetModel): Chained & { readonly names: readonly string[] } {
   const chains = new Chains(model);
-  for (const rule of model.rules) chains.pass(rule);
-  return chains;
+  const base = model.formulas.map(({ id }) => chains.first(id));
+  const ruled = model.rules.flatMap((rule) => {
+    const { when, after, given } = chains.pass(rule);
+    return given === null ? [when, after] : [when, after, given];
+  });
+  const { stages, hands } = chains;
+  return { stages, hands, names: [...base, ...ruled, ...model.blocks.flatMap(({ writes }) => writes)] };
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { Column } from './column.js';
-import type { ByHand, Derivation, Reading, RuleStep } from './derivation.js';
+import type { Derivation, Reading, RuleStep } from './derivation.js';
 import { withoutNoise } from './numbers.js';
-import { recipesOf, type HandPlace, type Place, type Recipe, type RulePlace } from './recipes.js';
+import { recipesOf, type Recipe, type RulePlace } from './recipes.js';
 import type { Sheet } from './sheet.js';
 
 interface Made {
@@ -46,16 +46,16 @@ export class Deriver {
     return true;
   }
 
-  #make({ quantity, kind, formula, reads, rules, hand }: Recipe): Derivation {
+  #make({ quantity, kind, formula, reads, rules }: Recipe): Derivation {
     const value = this.#number(quantity.register);
     return {
       quantity: quantity.name,
       kind,
       value,
       formula,
-      readings: this.#readings(reads),
+      readings: reads.map(({ name, register }): Reading => ({ name, value: this.#number(register) })),
       rules: rules.map((place) => this.#ruleStep(place)),
-      byHand: hand && this.#byHand(hand),
+      byHand: this.#sheet.hands?.explain(quantity.name, (register) => this.#number(register)) ?? null,
       error: value === null ? this.#sheet.explain(this.#column, quantity.name) : null,
     };
   }
@@ -72,14 +72,6 @@ export class Deriver {
       before,
       after,
     };
-  }
-
-  #byHand({ stage: { kind, formula, to }, reads, before }: HandPlace): ByHand {
-    return { kind, formula, readings: this.#readings(reads), before: this.#number(before), to };
-  }
-
-  #readings(places: readonly Place[]): Reading[] {
-    return places.map(({ name, register }) => ({ name, value: this.#number(register) }));
   }
 
   /** As people read it: what is computed without the noise of binary fractions, null where there is none (as in JSON). */

@@ -1,3 +1,4 @@
+import { ruledChains } from './chains.js';
 import type { SheetModel } from './model.js';
 import { reachOf, type Program, type ProgramCell } from './program.js';
 
@@ -5,8 +6,6 @@ import { reachOf, type Program, type ProgramCell } from './program.js';
 export interface PackedProgram {
   /** How many registers there are. */
   readonly size: number;
-  /** The names of the first registers, in their order; those of the model's inputs and constants, which come first, left out. */
-  readonly names: string;
   /** Registers that hold a number of a formula, each with the number behind it. */
   readonly numbers: readonly number[];
   /** See `Program.steps`. */
@@ -19,13 +18,13 @@ export interface PackedProgram {
 export function packProgram({ initial, registers, steps, cells, errors }: Program, model: SheetModel): PackedProgram {
   if (errors.size > 0 || model.overrides.length > 0) throw new Error('only a program without faults can be packed');
   const named = [...registers.keys()];
-  const own = startsOf(model).length;
+  const names = [...startsOf(model).map(([id]) => id), ...ruledChains(model).names];
+  if (names.join() !== named.join()) throw new Error('the names of the cells do not follow from the model');
   const numbers = [...initial].flatMap((value, register) =>
     register >= named.length && !Number.isNaN(value) ? [register, value] : [],
   );
   return {
     size: initial.length,
-    names: named.slice(own).join(' '),
     numbers,
     steps: [...steps],
     cells: cells.map(({ register, end, reads, block }) => [
@@ -36,15 +35,15 @@ export function packProgram({ initial, registers, steps, cells, errors }: Progra
   };
 }
 
-/** The program that was packed, for the model from which it was linked. */
-export function unpackProgram(packed: PackedProgram, model: SheetModel): Program {
+/** The program that was packed, for the model from which it was linked; `cellNames` are those of its `ruledChains`. */
+export function unpackProgram(packed: PackedProgram, model: SheetModel, cellNames: readonly string[]): Program {
   const starts = startsOf(model);
   const initial = new Float64Array(packed.size).fill(Number.NaN);
   starts.forEach(([, start], register) => (initial[register] = start));
   packed.numbers.forEach((register, index, numbers) => {
     if (index % 2 === 0) initial[register] = numbers[index + 1]!;
   });
-  const names = [...starts.map(([id]) => id), ...packed.names.split(' ')];
+  const names = [...starts.map(([id]) => id), ...cellNames];
   const registers = new Map(names.map((name, register) => [name, register]));
   const settable = new Map(starts.map(([id], register) => [id, register]));
   let start = 0;

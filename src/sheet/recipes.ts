@@ -1,4 +1,4 @@
-import type { HandStage, Stage } from './chains.js';
+import type { Stage } from './chains.js';
 import type { Derivation } from './derivation.js';
 import type { SheetRule } from './model.js';
 import type { Sheet } from './sheet.js';
@@ -17,13 +17,6 @@ export interface RulePlace {
   readonly after: number;
 }
 
-/** What a person's hand does after that, with the register before it. */
-export interface HandPlace {
-  readonly stage: HandStage;
-  readonly reads: readonly Place[];
-  readonly before: number;
-}
-
 /** What a derivation is made of, the same for every column. */
 export interface Recipe {
   readonly quantity: Place;
@@ -31,7 +24,6 @@ export interface Recipe {
   readonly formula: string | null;
   readonly reads: readonly Place[];
   readonly rules: readonly RulePlace[];
-  readonly hand: HandPlace | null;
   /** Registers of everything the derivation shows. */
   readonly shown: readonly number[];
 }
@@ -85,22 +77,14 @@ class Completer {
     const quantity = { name: id, register: this.#register(id) };
     const reads = draft.kind === 'formula' ? this.#readBy(this.#firstCell(id)) : this.#places(draft.reads);
     const rules = (this.#sheet.cells.stages.get(id) ?? []).map((stage) => this.#rulePlace(stage));
-    const hand = this.#handPlace(id);
-    const stages = [...rules.flatMap(({ before, after }) => [before, after]), ...(hand ? [hand.before] : [])];
-    const named = [quantity, ...reads, ...(hand?.reads ?? [])].map(({ register }) => register);
-    return { ...draft, quantity, reads, rules, hand, shown: [...named, ...stages] };
+    const stages = rules.flatMap(({ before, after }) => [before, after]);
+    const named = [quantity, ...reads].map(({ register }) => register);
+    const byHand = this.#sheet.hands?.registersOf(id) ?? [];
+    return { ...draft, quantity, reads, rules, shown: [...named, ...stages, ...byHand] };
   }
 
   #rulePlace({ rule, role, before, after }: Stage): RulePlace {
     return { rule: this.#rules.get(rule)!, role, before: this.#register(before), after: this.#register(after) };
-  }
-
-  #handPlace(quantity: string): HandPlace | null {
-    const stage = this.#sheet.cells.hands.get(quantity);
-    if (!stage) return null;
-    const before = this.#register(stage.before);
-    const read = stage.kind === 'override' ? this.#readBy(quantity) : this.#places(stage.to);
-    return { stage, reads: read.filter(({ register }) => register !== before), before };
   }
 
   /** The cell that holds a quantity before any rule and any hand. */

@@ -3,6 +3,7 @@ import type { Chained } from './chains.js';
 import { Column } from './column.js';
 import type { CellError } from './errors.js';
 import { explainFailure } from './explain-failure.js';
+import { explainHands, type HandExplainer } from './explain-hands.js';
 import type { FormulaBook } from './formula/compiled-formula.js';
 import { link } from './link.js';
 import type { SheetModel } from './model.js';
@@ -15,12 +16,16 @@ export interface Sheet {
   readonly program: Program;
   /** Why a cell of a column has no number; null where it has one. */
   readonly explain: (column: Column, id: string) => CellError | null;
+  /** Tells what people put over quantities; null where nobody put anything. */
+  readonly hands: HandExplainer | null;
 }
 
 /** Prepares a model; `book` holds every formula text of the model, compiled. */
 export function createSheet(model: SheetModel, book: FormulaBook): Sheet {
   const cells = cellsOf(model, book);
-  return { model, cells, program: link(model, cells), explain: explainFailure };
+  const program = link(model, cells);
+  const hands = cells.hands.size > 0 ? explainHands(program, cells.hands) : null;
+  return { model, cells, program, explain: explainFailure, hands };
 }
 
 /** A new column over the sheet, with the inputs that differ from their start. */

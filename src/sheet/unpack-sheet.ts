@@ -8,10 +8,12 @@ import type { Sheet } from './sheet.js';
  * without what traces a failure to its cause; a cell that fails all the same says only that it does.
  */
 export function unpackSheet(model: SheetModel, packed: PackedProgram): Sheet {
+  const cells = ruledChains(model);
   return {
     model,
-    cells: ruledChains(model),
-    program: unpackProgram(packed, model),
+    cells,
+    program: unpackProgram(packed, model, cells.names),
     explain: (column, id) => (Number.isFinite(column.value(id)) ? null : { code: 'not-a-number', operation: id }),
+    hands: null,
   };
 }

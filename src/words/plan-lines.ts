@@ -1,11 +1,9 @@
-import type { Notice, Plan } from '../plan/document.js';
+import type { Plan } from '../plan/document.js';
 import type { Method } from '../training/method/document.js';
 import { categoryIds } from '../training/method/ids.js';
 import { categoryName } from './category-name.js';
-import { cellErrorReason } from './cell-error-reason.js';
 import { hoursInWords } from './headline.js';
 import { noticeSentence } from './notice-sentence.js';
-import { quantityName } from './quantity-names.js';
 import { ruleSentence } from './rule-sentence.js';
 import type { Words } from './words.js';
 
@@ -29,25 +27,17 @@ export function ruleLines(words: Words, method: Method, plan: Plan): readonly Pl
   }));
 }
 
-/** What is worth knowing of this week, a sentence each; of a quantity that failed, also why. */
+/** What is worth knowing of this week, a sentence each. */
 export function noticeLines(words: Words, method: Method, plan: Plan): readonly PlanLine[] {
   return plan.notices.map((notice) => {
     const rule = plan.rules.find(({ id }) => id === notice.rule);
-    const sentence = noticeSentence(words, method, notice);
-    const cause = causeSentence(words, method, { plan, notice });
     return {
       id: [notice.code, notice.rule, notice.category, notice.quantity].filter((part) => part !== undefined).join(' '),
-      text: cause === null ? sentence : `${sentence} ${cause}`,
+      text: noticeSentence(words, method, notice),
       level: notice.level,
       status: rule ? words.say(`status.${rule.status}`) : null,
     };
   });
-}
-
-function causeSentence(words: Words, method: Method, { plan, notice }: { plan: Plan; notice: Notice }): string | null {
-  const error = notice.quantity === undefined ? null : plan.derivations[notice.quantity]?.error;
-  if (!error) return null;
-  return words.capital(`${cellErrorReason(words, error, (id) => quantityName(words, method, id))}.`);
 }
 
 /**

@@ -32,7 +32,7 @@ export class Sheet {
 
   /** What changes with every act; a plan made before is stale where it is another. */
   get version(): unknown {
-    return this.#bench?.store.shown;
+    return this.#bench?.store.shown ?? this;
   }
 
   /** The planner of the scenario on show; null while the sheet is not ready. */

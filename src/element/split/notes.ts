@@ -6,7 +6,7 @@ import type { View } from '../view.js';
 export function notes(view: View): TemplateResult {
   const { words, method, plan } = view;
   const rules = ruleLines(words, method, plan);
-  const notices = noticeLines(words, method, plan);
+  const notices = (view.details?.noticeLines ?? noticeLines)(words, method, plan);
   return html`<div class="notes" part="notes">
     <section aria-labelledby="rules-title">
       <h3 id="rules-title">${words.say('planner.rules')}</h3>

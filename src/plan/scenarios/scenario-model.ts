@@ -1,6 +1,7 @@
 import { quantityIds } from '../../sheet/sheet.js';
 import type { SheetModel } from '../../sheet/model.js';
 import type { Method } from '../../training/method/document.js';
+import { sharingsOf } from '../../training/method/sharings.js';
 import { expandMethod } from '../../training/method/expand.js';
 import type { Scenario, ScenarioSheet } from './document.js';
 
@@ -23,6 +24,7 @@ export function modelOf(method: Method, { formulas }: ScenarioSheet, { overrides
   return {
     ...model,
     formulas: model.formulas.map(({ id, formula }) => ({ id, formula: formulas[id] ?? formula })),
+    sharings: sharingsOf(method),
     // What is put over a row that is no longer there waits for its return.
     overrides: Object.entries(overrides)
       .filter(([on]) => known.has(on))

@@ -11,6 +11,7 @@ import type { Plan } from '../document.js';
 import { Planner } from '../planner.js';
 import { scenarioOf } from './change.js';
 import type { Scenario, ScenarioSheet } from './document.js';
+import { handsOn } from './hands.js';
 import { methodOf, modelOf } from './scenario-model.js';
 
 /** A scenario worked out. */
@@ -95,7 +96,7 @@ export class ScenarioPlanner {
     if (found.overrides[quantity] === formula) names.add('value');
     const [unknown] = unknownNames(formula, book[formula] ?? [], (name) => names.has(name));
     if (unknown) return { ok: false, error: unknown };
-    const planner = new Planner({ method, sheet: createSheet(model, book) });
+    const planner = plannerOf({ method, sheet: createSheet(model, book) });
     planner.plan({ ...found.inputs, sessions: found.sessions });
     const failure = planner.sheet.explain(planner.column, quantity);
     return failure ? { ok: false, failure } : { ok: true, value: planner.column.value(quantity) };
@@ -117,12 +118,16 @@ export class ScenarioPlanner {
   #plannerOf(sheet: ScenarioSheet, scenario: Scenario): Planner {
     const key = JSON.stringify([scenario.overrides, scenario.rulesOff]);
     const known = this.#shapes.get(key);
-    if (known) return new Planner(known);
+    if (known) return plannerOf(known);
     const method = methodOf(sheet, scenario);
     const shape = { method, sheet: createSheet(modelOf(method, sheet, scenario), this.#book) };
     this.#shapes.set(key, shape);
-    return new Planner(shape);
+    return plannerOf(shape);
   }
+}
+
+function plannerOf({ method, sheet }: { readonly method: Method; readonly sheet: Sheet }): Planner {
+  return new Planner({ method, sheet }, sheet.hands ? handsOn(method, sheet) : undefined);
 }
 
 /** True where two sheets differ in scenarios only. */

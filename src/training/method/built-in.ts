@@ -211,8 +211,6 @@ export const builtInMethod: Method = {
 
 export const builtInProgram: PackedProgram = {
   size: 126,
-  names:
-    'split_off_season split_taper split_recovery slow_share tempo_share intervals_share cross_share strength_share weekly_minutes slow_minutes.0 tempo_minutes.0 intervals_minutes.0 cross_minutes.0 strength_minutes.0 planned_minutes running_minutes running_share notice_few_hours notice_many_hours notice_no_event notice_short_event notice_long_event notice_slow_too_small strength-cap.when strength_minutes.1 slow_minutes.1 intervals-too-small.when intervals_minutes tempo_minutes.1 tempo-too-small.when tempo_minutes slow_minutes.2 cross-too-small.when cross_minutes slow_minutes.3 strength-too-small.when strength_minutes slow_minutes slow_rounded tempo_rounded intervals_rounded cross_rounded strength_rounded total_rounded',
   numbers: [84, 0, 87, 4, 88, 5, 99, 60, 100, 6, 122, 3, 123, 1],
   steps: [
     10, 85, 1, 84, 0, 10, 86, 2, 84, 0, 13, 40, 85, 86, 0, 10, 41, 1, 87, 0, 10, 42, 1, 88, 0, 16, 89, 42, 15, 20, 16,

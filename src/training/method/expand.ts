@@ -1,14 +1,7 @@
-import type {
-  ConstantQuantity,
-  FormulaQuantity,
-  InputQuantity,
-  SheetModel,
-  SheetRule,
-  Sharing,
-} from '../../sheet/model.js';
+import type { ConstantQuantity, FormulaQuantity, InputQuantity, SheetModel, SheetRule } from '../../sheet/model.js';
 import { roundingBlock } from './rounding-block.js';
 import type { ChangeRule, Method, NoticeRule } from './document.js';
-import { eventIds, levelIds, phaseIds, type CategoryId } from './ids.js';
+import { eventIds, levelIds, phaseIds } from './ids.js';
 import { categoryQuantity, choiceNames, noticeQuantity, splitQuantity, splitShareQuantity } from './names.js';
 
 /**
@@ -28,7 +21,7 @@ export function expandMethod(method: Method): SheetModel {
     rules: method.rules.filter((rule) => rule.kind === 'change').map(sheetRule),
     blocks: [roundingBlock(method)],
     overrides: [],
-    sharings: sharings(method),
+    sharings: [],
     names: choiceNames,
   };
 }
@@ -89,19 +82,6 @@ function minuteFormulas({ categories }: Method): FormulaQuantity[] {
     { id: 'planned_minutes', formula: categories.map(({ id }) => categoryQuantity(id, 'minutes')).join(' + ') },
     { id: 'running_minutes', formula: 'slow_minutes + tempo_minutes + intervals_minutes' },
     { id: 'running_share', formula: 'running_minutes / weekly_minutes' },
-  ];
-}
-
-/** The shares of a split, the shares in use, the minutes: what is fixed by hand the others make room for. */
-function sharings({ categories, splits, gives_way = [] }: Method): Sharing[] {
-  const sharing = (quantity: (id: CategoryId) => string): Sharing => ({
-    members: categories.map(({ id }) => quantity(id)),
-    givesWay: gives_way.map(quantity),
-  });
-  return [
-    ...splits.map((split) => sharing((id) => splitShareQuantity(split.id, id))),
-    sharing((id) => categoryQuantity(id, 'share')),
-    sharing((id) => categoryQuantity(id, 'minutes')),
   ];
 }
 

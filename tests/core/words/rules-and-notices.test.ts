@@ -4,6 +4,7 @@ import defaultMethod from '../../../shared/methods/default.json';
 import { loadWords } from '../../../src/words/load-words.js';
 import { noticeSentence } from '../../../src/words/notice-sentence.js';
 import { noticeLines, ruleLines, statusMessage, weekSentence } from '../../../src/words/plan-lines.js';
+import { noticesWithCauses } from '../../../src/words/notices-with-causes.js';
 import { ruleSentence } from '../../../src/words/rule-sentence.js';
 import { german, planned, planner } from './planned.js';
 
@@ -138,7 +139,7 @@ describe('ruleLines and noticeLines(words, method, plan)', () => {
     const own = await createPlanner({ ...defaultMethod, quantities });
     if (!own.ok) throw new Error(JSON.stringify(own.problems));
     const { plan } = planned({ hours: 4, phase: 'build', event: 'none' }, own.value);
-    expect(texts(noticeLines(words, own.value.method, plan))).toContain(
+    expect(texts(noticesWithCauses(words, own.value.method, plan))).toContain(
       'Pace share: no value, because a formula of the method cannot be worked out here. The formula divides by zero.',
     );
   });

@@ -1,0 +1,58 @@
+import type { Column } from '../../sheet/column.js';
+import type { Derivation } from '../../sheet/derivation.js';
+import { withoutNoise } from '../../sheet/numbers.js';
+import type { Sheet } from '../../sheet/sheet.js';
+import type { Outcome, Problem } from '../../problem.js';
+import type { Method } from '../../training/method/document.js';
+import { eventIds, levelIds, phaseIds } from '../../training/method/ids.js';
+import type { Notice, PlanInputs } from '../document.js';
+import { inputQuantities } from '../inputs.js';
+import type { Hands } from '../planner.js';
+import { readRequest } from '../read-request.js';
+
+/** Minds what a person has put over the quantities of a scenario's sheet. */
+export function handsOn(method: Method, sheet: Sheet): Hands {
+  const overridden = sheet.model.overrides.map(({ on }) => on);
+  const inputs = overridden.filter((id) => Object.values(inputQuantities).includes(id));
+  return {
+    inputs: (column) => (inputs.length === 0 ? null : inputsUsed(method, sheet, { column, inputs })),
+    notices: (derivations) => overridden.map((id) => byHandNotice(id, derivations)),
+  };
+}
+
+/** What was put over an input is checked like the input itself. */
+function inputsUsed(
+  method: Method,
+  sheet: Sheet,
+  { column, inputs }: { readonly column: Column; readonly inputs: readonly string[] },
+): Outcome<PlanInputs> {
+  const problems = inputs.flatMap((path): Problem[] => {
+    const cause = sheet.explain(column, path);
+    return cause ? [{ path, value: null, code: 'no-value', allowed: { cause } }] : [];
+  });
+  if (problems.length > 0) return { ok: false, problems };
+  const read = readRequest(inputsOf(column), method);
+  return read.ok ? { ok: true, value: read.value.inputs } : read;
+}
+
+/** The inputs as a column has them, not yet checked: what was put over one can be out of its range. */
+function inputsOf(column: Column): Readonly<Record<keyof PlanInputs, unknown>> {
+  const value = (name: keyof PlanInputs): number => withoutNoise(column.value(inputQuantities[name]));
+  const choice = (name: keyof PlanInputs, ids: readonly string[]): string | number => ids[value(name)] ?? value(name);
+  return {
+    hours: value('hours'),
+    phase: choice('phase', phaseIds),
+    level: choice('level', levelIds),
+    event: choice('event', eventIds),
+    strengthCap: value('strengthCap'),
+  };
+}
+
+/** Said of every override, so that nobody takes such a week for the method's. */
+function byHandNotice(quantity: string, derivations: Readonly<Record<string, Derivation>>): Notice {
+  const { value = null, byHand = null } = derivations[quantity] ?? {};
+  const known = { before: byHand?.before ?? null, after: value };
+  const numbers = Object.entries(known).filter((entry): entry is [string, number] => entry[1] !== null);
+  const givers = Object.values(derivations).filter((each) => each.byHand?.to.includes(quantity) === true).length;
+  return { code: 'by-hand', level: 'note', quantity, values: { ...Object.fromEntries(numbers), givers } };
+}
