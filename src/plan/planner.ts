@@ -18,7 +18,10 @@ import { ruleOutcomes } from './rule-outcomes.js';
 
 /** What a planner minds where a person has put values over quantities. */
 export interface Hands {
-  /** The inputs that the week is made from, what was put over them included; null where nothing was put over inputs. */
+  /**
+   * The inputs that the week is made from, what was put over them included, or what cannot be used of what a person put
+   * over quantities; null where nothing was put over inputs.
+   */
   readonly inputs: (column: Column) => Outcome<PlanInputs> | null;
   /** What is to be said of it. */
   readonly notices: (derivations: Plan['derivations']) => readonly Notice[];

@@ -160,6 +160,16 @@ export const chartStyles = css`
     text-align: center;
   }
 
+  /* No room for names beside the picture: what is read off it under the chart has them, with their colours. */
+  @container sweep (inline-size < 26em) {
+    .sweep-ends {
+      display: none;
+    }
+    .sweep-x:not(.choices) span:nth-child(odd) {
+      display: none;
+    }
+  }
+
   @container sweep (inline-size < 34em) {
     .sweep-x.choices span {
       writing-mode: vertical-rl;

@@ -14,7 +14,7 @@ export interface OpenCell {
 }
 
 /** Groups that stay shut until somebody wants them. */
-const shutAtFirst: readonly GroupId[] = ['inputs', 'limits', 'splits'];
+const shutAtFirst: readonly GroupId[] = ['rules', 'inputs', 'limits', 'splits'];
 
 /** Where a person is in the grid, what is marked, which groups are open, and which cell is opened. */
 export class GridState {

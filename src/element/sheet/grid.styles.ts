@@ -18,6 +18,10 @@ export const gridStyles = css`
     overflow-wrap: anywhere;
   }
 
+  .grid thead th:first-child {
+    font-size: 1em;
+  }
+
   .grid thead [data-role='on-show'] {
     color: var(--text);
     box-shadow: inset 0 -2px var(--accent);
@@ -70,7 +74,7 @@ export const gridStyles = css`
     position: relative;
   }
 
-  .grid td small {
+  .grid td > small {
     display: inline-block;
     min-inline-size: 3.2em;
     padding-inline-start: 6px;

@@ -125,7 +125,7 @@ function bodyCell(view: SheetView, { row, scenario, isMarked }: BodyCell): Templ
     aria-expanded=${isOpen ? 'true' : 'false'}
     aria-selected=${isMarked ? 'true' : nothing}
   >
-    ${cell.text}<small>${cell.difference}</small>${markText(words.say, cell)}
+    ${cell.text}${row.kind === 'quantity' ? html`<small>${cell.difference}</small>` : nothing}${markText(words.say, cell)}
   </td>`;
 }
 

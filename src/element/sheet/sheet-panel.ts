@@ -4,6 +4,7 @@ import { quantityGrid } from './quantity-grid.js';
 import { backwardsQuestion } from './questions/backwards-question.js';
 import { influenceQuestion } from './questions/influence-question.js';
 import { sweepQuestion } from './questions/sweep-question.js';
+import { scenarioChooser } from './scenario-chooser.js';
 import { scenarioFailures } from './scenario-failures.js';
 import { scenarioInputs } from './scenario-inputs.js';
 import type { SheetView } from './sheet-view.js';
@@ -19,8 +20,8 @@ export function sheetPanel(view: SheetView): TemplateResult {
       <h3 class="panel-title" id="sheet-title">${words.say('sheet.title')}</h3>
       <p class="quiet">${words.say('sheet.intro')}</p>
     </header>
-    ${toolbar(view)}
-    <div class="scroll columns-box" data-scenarios=${scenarios}>
+    ${toolbar(view)} ${scenarioChooser(view)}
+    <div class="columns-box" data-scenarios=${scenarios}>
       ${scenarioInputs(view)} ${scenarioFailures(view)} ${quantityGrid(view)}
     </div>
     ${newRow(view)}

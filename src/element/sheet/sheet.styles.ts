@@ -15,6 +15,10 @@ export const sheetStyles = css`
     color: var(--text);
   }
 
+  .sheet > .act {
+    justify-self: start;
+  }
+
   .toolbar {
     display: flex;
     flex-wrap: wrap;
@@ -61,6 +65,10 @@ export const sheetStyles = css`
     padding-inline-start: 0;
   }
 
+  .columns-box:is([data-scenarios='4'], [data-scenarios='5'], [data-scenarios='6']) {
+    overflow-x: auto;
+  }
+
   .columns-box[data-scenarios='4'] .columns {
     min-inline-size: 45em;
   }
@@ -69,6 +77,10 @@ export const sheetStyles = css`
   }
   .columns-box[data-scenarios='6'] .columns {
     min-inline-size: 60em;
+  }
+
+  .inputs-table tbody th {
+    padding-block-start: 10px;
   }
 
   .inputs-table thead th {
@@ -113,6 +125,24 @@ export const sheetStyles = css`
   .name .typed:hover,
   .name .typed:focus {
     border-color: var(--edge);
+  }
+
+  .columns-box:is([data-scenarios='4'], [data-scenarios='5'], [data-scenarios='6']) .name {
+    flex-wrap: wrap;
+    justify-content: space-between;
+  }
+
+  .columns-box:is([data-scenarios='4'], [data-scenarios='5'], [data-scenarios='6']) .name .typed {
+    order: 1;
+    flex: 1 0 100%;
+  }
+
+  .columns-box:is([data-scenarios='4'], [data-scenarios='5'], [data-scenarios='6']) .reference {
+    padding-inline-start: 8px;
+  }
+
+  .chooser {
+    display: none;
   }
 
   .reference {
@@ -230,12 +260,53 @@ export const sheetStyles = css`
     .columns-box .columns {
       min-inline-size: 0;
     }
-    .columns td[data-role='other'],
-    .grid th[data-role='other'] {
+    .inputs-table :is([data-role='other'], [data-role='beside']) {
       display: none;
     }
+    /* Still there, but without width: rows that span all columns count them. */
+    .grid [data-role='other'] {
+      visibility: hidden;
+      inline-size: 0;
+      padding: 0;
+      font-size: 0;
+    }
+    .columns [data-role='beside'] {
+      color: var(--muted);
+    }
+    .name input[type='radio'] {
+      display: none;
+    }
+    .reference {
+      padding-inline-start: 8px;
+    }
+    .chooser {
+      display: flex;
+      flex-wrap: wrap;
+      gap: 4px 8px;
+    }
+    .chooser label {
+      display: flex;
+      align-items: center;
+      gap: 6px;
+      min-block-size: 36px;
+      border: 1px solid var(--edge);
+      border-radius: 6px;
+      padding-inline: 8px;
+    }
+    .chooser label:has(:checked) {
+      background: var(--tint);
+      border-color: var(--accent);
+    }
+    .grid td {
+      overflow-wrap: anywhere;
+    }
+    .grid td > small {
+      min-inline-size: 2.6em;
+      padding-inline-start: 2px;
+    }
     .columns th:first-child {
-      inline-size: 7em;
+      inline-size: 6.5em;
+      overflow-wrap: anywhere;
     }
     .columns th,
     .columns td {

@@ -104,10 +104,10 @@ export function setOverride(
   id: string,
   { quantity, formula }: { readonly quantity: string; readonly formula: string | null },
 ): ScenarioSheet {
-  return changeScenario(sheet, id, (scenario) => ({
-    ...scenario,
-    overrides: withEntry(scenario.overrides, quantity, formula),
-  }));
+  return changeScenario(sheet, id, (scenario) => {
+    const overrides = withEntry(scenario.overrides, quantity, formula);
+    return overrides === scenario.overrides ? scenario : { ...scenario, overrides };
+  });
 }
 
 /** Switches a rule off, or on again, in a scenario; null as `id` does it in all. */
@@ -122,7 +122,8 @@ export function switchRule(sheet: ScenarioSheet, id: string | null, rule: string
 export function setFormula(sheet: ScenarioSheet, quantity: string, formula: string | null): ScenarioSheet {
   const own = sheet.rows.find(({ id }) => id === quantity);
   if (own && formula !== null) return setRow(sheet, { ...own, formula });
-  return { ...sheet, formulas: withEntry(sheet.formulas, quantity, formula) };
+  const formulas = withEntry(sheet.formulas, quantity, formula);
+  return formulas === sheet.formulas ? sheet : { ...sheet, formulas };
 }
 
 /** Adds a row of a person's own, or replaces the one with the same id. */
@@ -159,11 +160,13 @@ function withScenarios(sheet: ScenarioSheet, [first, ...others]: readonly Scenar
   return isSame ? sheet : { ...sheet, scenarios: [first, ...others] };
 }
 
+/** The same entries where the key has that text already, or nothing to be taken away. */
 function withEntry(
   entries: Readonly<Record<string, string>>,
   key: string,
   text: string | null,
 ): Readonly<Record<string, string>> {
+  if ((Object.hasOwn(entries, key) ? entries[key] : null) === text) return entries;
   const others = Object.entries(entries).filter(([each]) => each !== key);
   return Object.fromEntries(text === null ? others : [...others, [key, text]]);
 }

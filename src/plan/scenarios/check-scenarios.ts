@@ -3,7 +3,8 @@ import { quantityIds } from '../../sheet/sheet.js';
 import type { Method } from '../../training/method/document.js';
 import { duplicate, duplicates, repeated, takenIds } from '../../training/method/duplicates.js';
 import { expandMethod } from '../../training/method/expand.js';
-import { unusableKeys, type ScenarioShape } from './scenario-schema.js';
+import { unusableKeys } from './document.js';
+import type { ScenarioShape } from './scenario-schema.js';
 
 /** A sheet of the right shape, in which every scenario has an id and one of them is the reference. */
 export interface NamedShape extends ScenarioShape {

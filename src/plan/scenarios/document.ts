@@ -8,6 +8,12 @@ export const mostScenarios = 6;
 /** Most that a sheet may hold: characters of a name, rows, formulas over quantities, sessions of a kind. */
 export const scenarioLimits = { name: 60, rows: 50, formulas: 200, sessions: 100 } as const;
 
+/**
+ * Names that no row can have: valibot leaves such keys out of every record without a word, because code that is not
+ * careful trips over them.
+ */
+export const unusableKeys: readonly string[] = ['__proto__', 'prototype', 'constructor'];
+
 /** A column of the sheet: one set of inputs, and what a person put over the quantities of this column alone. */
 export interface Scenario {
   /** Unlike any other scenario's; never shown. */

@@ -9,13 +9,19 @@ import type { Notice, PlanInputs } from '../document.js';
 import { inputQuantities } from '../inputs.js';
 import type { Hands } from '../planner.js';
 import { readRequest } from '../read-request.js';
+import { handProblems } from './hand-problems.js';
 
 /** Minds what a person has put over the quantities of a scenario's sheet. */
 export function handsOn(method: Method, sheet: Sheet): Hands {
   const overridden = sheet.model.overrides.map(({ on }) => on);
   const inputs = overridden.filter((id) => Object.values(inputQuantities).includes(id));
+  const problemsIn = handProblems(method, sheet);
   return {
-    inputs: (column) => (inputs.length === 0 ? null : inputsUsed(method, sheet, { column, inputs })),
+    inputs: (column) => {
+      const problems = problemsIn(column);
+      if (problems.length > 0) return { ok: false, problems };
+      return inputs.length === 0 ? null : inputsUsed(method, sheet, { column, inputs });
+    },
     notices: (derivations) => overridden.map((id) => byHandNotice(id, derivations)),
   };
 }

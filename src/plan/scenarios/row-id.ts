@@ -1,7 +1,7 @@
 import { reservedNames } from '../../sheet/formula/functions.js';
 import { quantityIds } from '../../sheet/sheet.js';
 import { expandMethod } from '../../training/method/expand.js';
-import type { ScenarioSheet } from './document.js';
+import { unusableKeys, type ScenarioSheet } from './document.js';
 
 /** Letters that a name in formulas takes from a row's title; with a number behind it, it is still short enough. */
 const longest = 36;
@@ -22,6 +22,7 @@ export function newRowId({ method, rows }: ScenarioSheet, name: string): string 
     ...Object.keys(model.names),
     ...rows.map(({ id }) => id),
     ...reservedNames,
+    ...unusableKeys,
   ]);
   let id = base;
   for (let count = 2; taken.has(id); count += 1) id = `${base}_${count}`;

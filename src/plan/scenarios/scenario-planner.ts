@@ -7,6 +7,7 @@ import { unknownNames } from '../../sheet/formula/unknown-names.js';
 import { createSheet, formulaTexts, quantityIds, type Sheet } from '../../sheet/sheet.js';
 import { builtInFormulas } from '../../training/method/built-in-formulas.js';
 import type { Method } from '../../training/method/document.js';
+import { expandMethod } from '../../training/method/expand.js';
 import type { Plan } from '../document.js';
 import { Planner } from '../planner.js';
 import { scenarioOf } from './change.js';
@@ -50,9 +51,11 @@ export class ScenarioPlanner {
    * @returns the texts that are refused, with the reason; `plan` may not be asked for a sheet that has any.
    */
   async learn(sheet: ScenarioSheet): Promise<ReadonlyMap<string, FormulaError>> {
-    const texts = sheet.scenarios.flatMap((scenario) =>
-      formulaTexts(modelOf(methodOf(sheet, scenario), sheet, scenario)),
-    );
+    const texts = [
+      // What is switched off may be switched on again without anybody learning.
+      ...formulaTexts(expandMethod(sheet.method)),
+      ...sheet.scenarios.flatMap((scenario) => formulaTexts(modelOf(methodOf(sheet, scenario), sheet, scenario))),
+    ];
     const { book, errors } = await compileTexts([...new Set(texts)], this.#book);
     this.#book = book;
     if (errors.size === 0) this.#learned.add(sheet.method);

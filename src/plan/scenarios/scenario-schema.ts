@@ -1,10 +1,7 @@
 import * as v from 'valibot';
 import { categoryIds, eventIds, levelIds, phaseIds } from '../../training/method/ids.js';
 import { formula, minutes, name } from '../../training/method/schema.js';
-import { mostScenarios, scenarioLimits } from './document.js';
-
-/** Keys that valibot leaves out of every record without a word, because code that is not careful trips over them. */
-export const unusableKeys: readonly string[] = ['__proto__', 'prototype', 'constructor'];
+import { mostScenarios, scenarioLimits, unusableKeys } from './document.js';
 
 const isPlain = (value: unknown): boolean => typeof value === 'object' && value !== null && !Array.isArray(value);
 /** Without this, an empty list passes for an object without fields. */

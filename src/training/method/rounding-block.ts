@@ -8,9 +8,9 @@ export const minutesInAWeek = 7 * 24 * 60;
 
 /**
  * The rows of the sheet that hold rounded minutes. The week's total becomes a whole number of steps (halves up), and
- * the categories share those steps by Sainte-Laguë's method; where some are held by hand, the others share the rest. A
- * negative category has no share, no week has more than `minutesInAWeek`, and nobody can hold more than the total: the
- * block then fails.
+ * the categories share those steps by Sainte-Laguë's method; where some are held by hand, the others share the rest, by
+ * their minutes or, where they have none, evenly. A negative category has no share, no week has more than
+ * `minutesInAWeek`, and while anybody is left to share, nobody can hold more than the total: the block then fails.
  */
 export function roundingBlock({ categories, tie_order, rounding: { step } }: Method): Block {
   const tieOrder = tie_order.map((id) => categories.findIndex((category) => category.id === id));
@@ -21,10 +21,12 @@ export function roundingBlock({ categories, tie_order, rounding: { step } }: Met
     compute: (minutes, held = []) => {
       const exact = sum(minutes);
       if (exact > minutesInAWeek || minutes.some((each) => each < 0)) return [];
-      const free = minutes.map((each, index) => (held[index] === undefined ? each : 0));
+      const isFree = minutes.map((_, index) => held[index] === undefined);
+      const hasMinutes = minutes.some((each, index) => isFree[index] === true && each > 0);
+      const free = minutes.map((each, index) => (isFree[index] !== true ? 0 : hasMinutes ? each : 1));
       const taken = sum(minutes.map((_, index) => held[index] ?? 0));
       const total = held[minutes.length] ?? wholeSteps(exact, step) * step;
-      const steps = wholeSteps(total - taken, step);
+      const steps = isFree.includes(true) ? wholeSteps(total - taken, step) : 0;
       if (steps < 0) return [];
       const units = apportion(free, steps, tieOrder);
       const rounded = units.map((count, index) => held[index] ?? count * step);

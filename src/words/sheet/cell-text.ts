@@ -19,6 +19,7 @@ export function cellText(words: Words, unit: Unit, value: number): string {
  * or where one of them is no number, and for what is no amount.
  *
  * @example differenceText(words, 'minutes', { value: 108, reference: 72 }) // '+36'
+ * @example differenceText(words, 'share', { value: 0.45, reference: 0.3 }) // '+15 pts', for points of a hundred
  */
 export function differenceText(
   words: Words,
@@ -27,8 +28,10 @@ export function differenceText(
 ): string {
   const difference = value - reference;
   if (!Number.isFinite(difference) || isNoAmount.has(unit)) return '';
-  const size = cellText(words, unit, Math.abs(difference));
-  return size === cellText(words, unit, 0) ? '' : `${difference > 0 ? '+' : '−'}${size}`;
+  const text = (amount: number): string =>
+    unit === 'share' ? words.say('sheet.points', { count: words.number(100 * amount, 1) }) : cellText(words, unit, amount);
+  const size = text(Math.abs(difference));
+  return size === text(0) ? '' : `${difference > 0 ? '+' : '−'}${size}`;
 }
 
 const isNoAmount: ReadonlySet<Unit> = new Set(['phase', 'level', 'event', 'yes-no']);

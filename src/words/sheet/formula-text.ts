@@ -5,22 +5,23 @@ import { readNumber } from '../read-number.js';
  * else stays as it is.
  *
  * @example formulaText('30 %') // '0.3'
- * @example formulaText('4,5') // '4.5'
+ * @example formulaText('-4,5') // '-4.5'
  */
 export function formulaText(text: string): string {
   const trimmed = text.trim();
-  const [, share] = /^(.+?)\s*%$/.exec(trimmed) ?? [];
-  const number = readNumber(share ?? trimmed);
+  const [, minus = '', amount = '', percent = ''] = /^([-−]?)\s*(.+?)\s*(%?)$/.exec(trimmed) ?? [];
+  const number = readNumber(amount);
   if (number === null) return trimmed;
-  return share === undefined ? String(number) : String(Number((number / 100).toPrecision(12)));
+  const value = percent === '' ? number : Number((number / 100).toPrecision(12));
+  return minus === '' ? String(value) : `-${value}`;
 }
 
 /**
- * The minutes that somebody wants: a number, or sessions whose sum it is.
+ * The amount that somebody wants: a number, or sessions whose sum it is.
  *
  * @returns null where the text is neither.
- * @example wantedMinutes('2 × 45') // 90
- * @example wantedMinutes('30 + 45') // 75
+ * @example wantedAmount('2 × 45') // 90
+ * @example wantedAmount('30 + 45') // 75
  */
 export function wantedAmount(text: string): number | null {
   const lone = Number(formulaText(text));

@@ -7,6 +7,9 @@ import type { Words } from '../words.js';
 
 const ofKind: ReadonlySet<string> = new Set(['share', 'minutes', 'rounded']);
 
+/** Sums, which the group they stand in says the rest of. */
+const short: ReadonlySet<string> = new Set(['total_rounded', 'planned_minutes', 'running_minutes', 'running_share']);
+
 /** The head of a row inside its group: the kind of training alone where the group says the rest. */
 export function rowName(words: Words, method: Method, row: SheetRow): string {
   switch (row.kind) {
@@ -18,9 +21,11 @@ export function rowName(words: Words, method: Method, row: SheetRow): string {
     }
     case 'quantity': {
       const meaning = quantityMeaning(method, row.quantity);
-      return meaning.of === 'category' && ofKind.has(meaning.measure)
-        ? categoryTitle(words, method, meaning.category)
-        : words.capital(quantityName(words, method, row.quantity));
+      if (meaning.of === 'category' && ofKind.has(meaning.measure)) return categoryTitle(words, method, meaning.category);
+      const name = short.has(row.quantity)
+        ? words.say(`sheet.row.${row.quantity}`)
+        : quantityName(words, method, row.quantity);
+      return words.capital(name);
     }
   }
 }

@@ -7,7 +7,7 @@ import { switchName } from './switch-name.js';
 /**
  * A turning point in a sentence.
  *
- * @example 'Above 6 hours 40 minutes: Strength cap acts'
+ * @example 'Above 6 hours 40 minutes: “Strength cap” begins'
  */
 export function turningPointLine(
   words: Words,

@@ -2,7 +2,6 @@ import { html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { inputQuantities } from '../../../plan/inputs.js';
 import { quantityName } from '../../../words/quantity-names.js';
-import { rowName } from '../../../words/sheet/row-name.js';
 import type { SheetView } from '../sheet-view.js';
 
 interface SelectOptions {
@@ -39,7 +38,9 @@ export function quantitySelect(
     return rows.length === 0
       ? ''
       : html`<optgroup label=${words.say(`sheet.group.${group.id}`)}>
-          ${rows.map((row) => option(row.quantity, rowName(words, method, row), questions.quantity))}
+          ${rows.map(({ quantity }) =>
+            option(quantity, words.capital(quantityName(words, method, quantity)), questions.quantity),
+          )}
         </optgroup>`;
   });
   const change = (quantity: string): void => {

@@ -93,6 +93,10 @@ export const questionsStyles = css`
     color: var(--muted);
   }
 
+  .influence thead th {
+    text-align: start;
+  }
+
   .values th:first-child,
   .influence th:first-child {
     text-align: start;

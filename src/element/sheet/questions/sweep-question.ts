@@ -45,6 +45,8 @@ function drawn(view: SheetView, swept: Swept): TemplateResult {
   const value = swept.sweep.values[chart.reading ?? 0] ?? Number.NaN;
   const spoken = quantityValue(words, bench.method, { id: swept.input.id, value });
   const request = requestOf(swept.input.id, value);
+  const unit = bench.unitOf([...swept.sweep.series.keys()][0] ?? '');
+  const read = (values: ArrayLike<number>): string => formatShort(view, unit, values[chart.reading ?? 0] ?? Number.NaN);
   return html`${sweepChart(chart)}
     ${readingSlider({ ...chart, id: 'sweep-reading', label: words.say('sheet.read-at'), reading: chart.reading ?? 0 })}
     <p class="reading-line">
@@ -53,7 +55,7 @@ function drawn(view: SheetView, swept: Swept): TemplateResult {
         ({ name, category, values }) =>
           html`<span
             >${category === null ? nothing : html`<span class="swatch" data-category=${category}></span>`} ${name}
-            <b>${chart.y.format(values[chart.reading ?? 0] ?? Number.NaN)}</b></span
+            <b>${read(values)}</b></span
           >`,
       )}
       ${
@@ -109,7 +111,7 @@ function chartOf(view: SheetView, swept: Swept): SweepChartOptions {
       format: (value) => cellText(words, bench.unitOf(input.id), value),
       isChoice: input.isChoice,
     },
-    y: { label: drawnName, format: (value) => formatShort(view, unit, value) },
+    y: { label: drawnName, format: (value) => cellText(words, unit, value) },
     series: seriesOf(view, swept),
     marks: points.map((point, index) => ({
       at: point.at,
