@@ -8,7 +8,7 @@ import type { Words } from './words.js';
 /**
  * What a person's hand did to a quantity, in a sentence.
  *
- * @example 'Set by hand: 100 minutes instead of 72 minutes (100).'
+ * @example '100 minutes instead of 72 minutes: 100'
  */
 export function byHandLine(
   words: Words,

@@ -1,5 +1,5 @@
-// How a slider feels on a slow phone: the consultation page with the processor slowed four times, a slider dragged over
-// its whole range and driven by keys. `npm run build` comes first.
+// How a slider feels on a slow phone: an example page with the processor slowed four times, a slider dragged over its
+// whole range and driven by keys; with the week alone, and with six scenarios on show. `npm run build` comes first.
 //
 // Tasks are counted in processor time, so that a busy machine does not spoil them; the time to the next paint is what a
 // person waits, and is only worth something where nothing else runs.
@@ -7,7 +7,6 @@ import { pathToFileURL } from 'node:url';
 import { startBrowser } from '../tools/browser-page.mjs';
 
 const slowdown = 4;
-const path = '/demo/consultation.html';
 /** Moves of the pointer there and back, about as often as a screen draws. */
 const moves = 120;
 const keys = 40;
@@ -70,12 +69,35 @@ async function measure({ page, slider }, act) {
   };
 }
 
+/** Runs in the page: puts six scenarios side by side. */
+async function sixScenarios() {
+  const planner = document.querySelector('weekwright-planner');
+  for (let count = 1; count < 6; count += 1) {
+    planner.shadowRoot.querySelector('.toolbar button').click();
+    await planner.updateComplete;
+  }
+  return planner.shadowRoot.querySelectorAll('.inputs-table thead td, .inputs-table thead th[data-role]').length;
+}
+
+/** What is dragged where. */
+const scenes = [
+  { title: 'the week alone', path: '/demo/blog.html', slider: 'input[type="range"]', prepare: null },
+  {
+    title: 'six scenarios on show',
+    path: '/demo/consultation.html',
+    slider: '.inputs-table input[type="range"]',
+    prepare: sixScenarios,
+  },
+];
+
 /** What a drag, another one and forty keys cost, in milliseconds. */
-export async function measureDrag() {
+async function measureDrag({ path, slider: selector, prepare }) {
   const web = await startBrowser();
   try {
     const { page } = await web.open(path, { slowdown });
-    const slider = await page.$('weekwright-planner >>> input[type="range"]');
+    await page.evaluate(() => document.querySelector('weekwright-planner').updateComplete);
+    if (prepare && (await page.evaluate(prepare)) !== 6) throw new Error('there are not six scenarios');
+    const slider = await page.$(`weekwright-planner >>> ${selector}`);
     await slider.scrollIntoView();
     await page.evaluate(watchInteractions);
     const where = { page, slider };
@@ -94,9 +116,16 @@ export async function printDrag() {
   console.log(
     `\nA slider in Chromium, processor slowed ${slowdown} times (aim: no task over 50 ms, paint within 100 ms)`,
   );
-  for (const [name, { longestTask, longTasks, toNextPaint }] of Object.entries(await measureDrag()))
+  for (const scene of scenes) {
+    console.log(`  ${scene.title}`);
+    printScene(await measureDrag(scene));
+  }
+}
+
+function printScene(measured) {
+  for (const [name, { longestTask, longTasks, toNextPaint }] of Object.entries(measured))
     console.log(
-      `  ${name.padEnd(12)} longest task ${longestTask.toFixed(0).padStart(4)} ms, ${longTasks} over 50; ` +
+      `    ${name.padEnd(12)} longest task ${longestTask.toFixed(0).padStart(4)} ms, ${longTasks} over 50; ` +
         `to the next paint ${String(toNextPaint).padStart(4)} ms`,
     );
 }

@@ -6,10 +6,20 @@ export const gridStyles = css`
     margin-block-start: 16px;
   }
 
+  /* Each group is painted apart: a change in one leaves what was painted of the others. */
+  .grid tbody {
+    position: relative;
+    isolation: isolate;
+  }
+
+  .grid tbody:has(.detail) {
+    z-index: 2;
+  }
+
   .grid thead th {
     position: sticky;
     inset-block-start: 0;
-    z-index: 1;
+    z-index: 3;
     background: var(--ground);
     border-block-end: 1px solid var(--line);
     font-size: var(--small);

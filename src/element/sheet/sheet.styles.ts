@@ -87,6 +87,10 @@ export const sheetStyles = css`
     border-block-end: 1px solid var(--line);
   }
 
+  .inputs-table td {
+    isolation: isolate;
+  }
+
   .inputs-table [data-role='on-show'] {
     background: var(--tint);
   }
@@ -177,7 +181,7 @@ export const sheetStyles = css`
   .menu .items {
     position: absolute;
     inset-inline-end: 0;
-    z-index: 3;
+    z-index: 4;
     display: grid;
     min-inline-size: 13em;
     background: var(--ground);

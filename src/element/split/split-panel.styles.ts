@@ -31,6 +31,15 @@ export const splitStyles = css`
     container: numbers / inline-size;
   }
 
+  /* Painted apart: what does not change while a slider moves is not painted again. */
+  .answer,
+  .ring,
+  .field,
+  .week,
+  .notes {
+    isolation: isolate;
+  }
+
   .left,
   .numbers {
     display: grid;

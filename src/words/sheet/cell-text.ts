@@ -29,7 +29,9 @@ export function differenceText(
   const difference = value - reference;
   if (!Number.isFinite(difference) || isNoAmount.has(unit)) return '';
   const text = (amount: number): string =>
-    unit === 'share' ? words.say('sheet.points', { count: words.number(100 * amount, 1) }) : cellText(words, unit, amount);
+    unit === 'share'
+      ? words.say('sheet.points', { count: words.number(100 * amount, 1) })
+      : cellText(words, unit, amount);
   const size = text(Math.abs(difference));
   return size === text(0) ? '' : `${difference > 0 ? '+' : '−'}${size}`;
 }

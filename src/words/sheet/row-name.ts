@@ -21,7 +21,8 @@ export function rowName(words: Words, method: Method, row: SheetRow): string {
     }
     case 'quantity': {
       const meaning = quantityMeaning(method, row.quantity);
-      if (meaning.of === 'category' && ofKind.has(meaning.measure)) return categoryTitle(words, method, meaning.category);
+      if (meaning.of === 'category' && ofKind.has(meaning.measure))
+        return categoryTitle(words, method, meaning.category);
       const name = short.has(row.quantity)
         ? words.say(`sheet.row.${row.quantity}`)
         : quantityName(words, method, row.quantity);
