@@ -3,6 +3,7 @@ import type { SheetRow } from '../../plan/scenarios/rows.js';
 import { derivationLines } from '../../words/derivation-lines.js';
 import { rowName } from '../../words/sheet/row-name.js';
 import { draftField } from './draft-field.js';
+import { closeDetail } from './grid-events.js';
 import type { OpenCell } from './grid-state.js';
 import { ruleSwitches } from './rule-switches.js';
 import { nameOf } from './scenario-names.js';
@@ -23,7 +24,7 @@ export function cellDetail(view: SheetView, open: OpenCell): TemplateResult {
         type="button"
         class="plain"
         @click=${() => {
-          bench.openCell(null);
+          closeDetail(view);
         }}
       >
         ${words.say('sheet.close')}
@@ -51,10 +52,11 @@ function overCell(view: SheetView, scenario: string, quantity: string): Template
     place: () => bench.placeOver(scenario, quantity),
     put: (formula) => {
       bench.override(scenario, quantity, formula);
+      closeDetail(view);
     },
     putLabel: words.say('sheet.put'),
     cancel: () => {
-      bench.openCell(null);
+      closeDetail(view);
     },
     ...(isOverridden && { lift: words.say('sheet.lift') }),
   });
@@ -73,10 +75,11 @@ function forAll(view: SheetView, quantity: string): TemplateResult | typeof noth
     place: () => bench.placeForAll(quantity),
     put: (formula) => {
       bench.setFormula(quantity, formula);
+      closeDetail(view);
     },
     putLabel: words.say('sheet.set-formula'),
     cancel: () => {
-      bench.openCell(null);
+      closeDetail(view);
     },
     ...(Object.hasOwn(edited, quantity) && { lift: words.say('sheet.back-to-method') }),
   })}

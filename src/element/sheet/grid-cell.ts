@@ -1,5 +1,6 @@
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import type { SheetRow } from '../../plan/scenarios/rows.js';
+import { isNear } from '../../sheet/numbers.js';
 import type { CategoryId } from '../../training/method/ids.js';
 import { quantityUnit } from '../../words/quantity-value.js';
 import { cellText, differenceText } from '../../words/sheet/cell-text.js';
@@ -41,14 +42,20 @@ function quantityCell(
   const unit = quantityUnit(bench.method, id);
   const [value, compared] = [planned, reference].map((each) => numberIn(each, id));
   if (value === undefined || compared === undefined) return empty;
-  const hand = planned.planner.sheet.cells.hands.get(id);
-  const mark = { override: 'by-hand', 'gives-way': 'gives-way' } as const;
   return {
     text: Number.isNaN(value) ? words.say('value.none') : cellText(words, unit, value),
     difference: planned === reference ? '' : differenceText(words, unit, { value, reference: compared }),
-    mark: Number.isNaN(value) ? 'wrong' : hand ? mark[hand.kind] : 'none',
+    mark: Number.isNaN(value) ? 'wrong' : handOn(planned, id, value),
     value: Number.isNaN(value) ? null : value,
   };
+}
+
+/** What a person's hand did to a quantity; what it leaves as it was is not marked. */
+function handOn(planned: PlannedScenario, id: string, value: number): 'by-hand' | 'gives-way' | 'none' {
+  const hand = planned.planner.sheet.cells.hands.get(id);
+  if (!hand) return 'none';
+  if (hand.kind === 'override') return 'by-hand';
+  return isNear(numberIn(planned, hand.before) ?? Number.NaN, value) ? 'none' : 'gives-way';
 }
 
 /** The number of a quantity in a scenario: NaN where it failed, undefined where its sheet has no such quantity. */

@@ -1,7 +1,7 @@
 import type { SheetRow } from '../../plan/scenarios/rows.js';
 import { tableHtml, tableText } from '../../exchange/table-text.js';
 import { gridMove, type GridPlace } from './grid-moves.js';
-import { headColumn, type GridState } from './grid-state.js';
+import { headColumn } from './grid-state.js';
 import type { SheetView } from './sheet-view.js';
 import { copyFormat } from './copying.js';
 import { tableOf } from './table-of.js';
@@ -11,7 +11,7 @@ export function handleGridKey(view: SheetView, event: KeyboardEvent): void {
   const { bench } = view;
   const { currentTarget, target, key, shiftKey } = event;
   if (!(currentTarget instanceof HTMLElement) || !(target instanceof HTMLElement)) return;
-  if (target.closest('.detail')) return leaveDetail(view, event, currentTarget);
+  if (target.closest('.detail')) return leaveDetail(view, event);
   if (isUndo(event)) return;
   const { grid, store } = bench;
   const isMirrored = getComputedStyle(currentTarget).direction === 'rtl';
@@ -72,16 +72,18 @@ async function focusDetail(host: HTMLElement & { readonly updateComplete: Promis
 }
 
 /** Escape goes back to the cell. */
-function leaveDetail({ bench }: SheetView, event: KeyboardEvent, table: HTMLElement): void {
+function leaveDetail(view: SheetView, event: KeyboardEvent): void {
   if (event.key !== 'Escape' || event.defaultPrevented) return;
   event.preventDefault();
   event.stopPropagation();
-  closeDetail(bench.grid, table);
-  bench.openCell(null);
+  closeDetail(view);
 }
 
-function closeDetail({ place }: GridState, table: HTMLElement): void {
-  focusPlace(table, place);
+/** Closes what is open and gives the focus back to its cell. */
+export function closeDetail({ bench }: SheetView): void {
+  const table = bench.host.shadowRoot?.querySelector<HTMLElement>('.grid');
+  if (table) focusPlace(table, bench.grid.place);
+  bench.openCell(null);
 }
 
 /** The place follows the focus, however it came there. */

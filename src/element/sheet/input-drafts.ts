@@ -1,15 +1,23 @@
+import type { PlanInputs } from '../../plan/document.js';
 import type { Problem } from '../../problem.js';
 import { readNumber } from '../../words/read-number.js';
 import type { Draft, NumberField } from '../view.js';
-import type { Bench } from './bench.js';
+import type { SheetStore } from './sheet-store.js';
+
+/** What drafts need of the bench. */
+export interface InputDesk {
+  readonly store: SheetStore;
+  set(scenario: string, inputs: Partial<PlanInputs>): void;
+  update(): void;
+}
 
 /** What people typed into the number fields of scenarios that is no value of them, by scenario and field. */
 export class InputDrafts {
-  readonly #bench: Bench;
+  readonly #desk: InputDesk;
   readonly #drafts = new Map<string, Draft>();
 
-  constructor(bench: Bench) {
-    this.#bench = bench;
+  constructor(desk: InputDesk) {
+    this.#desk = desk;
   }
 
   of(scenario: string, field: NumberField): Draft | undefined {
@@ -22,8 +30,8 @@ export class InputDrafts {
     const problem = this.#problemWith(field, { text, value });
     if (problem) this.#drafts.set(`${scenario} ${field}`, { text, problem });
     else this.#drafts.delete(`${scenario} ${field}`);
-    if (problem || value === null) this.#bench.update();
-    else this.#bench.set(scenario, { [field]: value });
+    if (problem || value === null) this.#desk.update();
+    else this.#desk.set(scenario, { [field]: value });
   }
 
   /** A slider that moves overrules what was typed. */
@@ -33,7 +41,7 @@ export class InputDrafts {
 
   #problemWith(path: NumberField, { text, value }: { text: string; value: number | null }): Problem | null {
     if (value === null) return { path, value: text, code: 'wrong-type', allowed: { expected: 'number' } };
-    const { inputs } = this.#bench.store.sheet.method;
+    const { inputs } = this.#desk.store.sheet.method;
     const { least, most } = path === 'hours' ? inputs.weekly_hours : inputs.strength_cap;
     return value < least || value > most ? { path, value, code: 'out-of-range', allowed: { least, most } } : null;
   }

@@ -125,7 +125,8 @@ function bodyCell(view: SheetView, { row, scenario, isMarked }: BodyCell): Templ
     aria-expanded=${isOpen ? 'true' : 'false'}
     aria-selected=${isMarked ? 'true' : nothing}
   >
-    ${cell.text}${row.kind === 'quantity' ? html`<small>${cell.difference}</small>` : nothing}${markText(words.say, cell)}
+    ${cell.text}
+    ${row.kind === 'quantity' ? html`<small>${cell.difference}</small>` : nothing}${markText(words.say, cell)}
   </td>`;
 }
 

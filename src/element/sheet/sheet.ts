@@ -12,17 +12,19 @@ import { Bench } from './bench.js';
 import { sheetFromLink } from './sheet-from-link.js';
 import { gridStyles } from './grid.styles.js';
 import { questionsStyles } from './questions/questions.styles.js';
+import { narrowStyles } from './narrow.styles.js';
 import type { Seat } from './seat.js';
 import { sheetPanel } from './sheet-panel.js';
 import { SheetStore } from './sheet-store.js';
 import { sheetStyles } from './sheet.styles.js';
 
-export const styles = [sheetStyles, gridStyles, questionsStyles, formulaFieldStyles, chartStyles];
+export const styles = [sheetStyles, gridStyles, questionsStyles, formulaFieldStyles, chartStyles, narrowStyles];
 
 /** The what-if sheet of a planner; fetched where a page shows it. */
 export class Sheet {
   readonly #seat: Seat;
   #bench: Bench | null = null;
+  #container: HTMLElement | null = null;
   /** The method of the sheet that is there or on its way. */
   #method: Method | null = null;
 
@@ -60,8 +62,20 @@ export class Sheet {
 
   render(container: HTMLElement, { words, details }: { readonly words: Words; readonly details: Details }): void {
     const bench = this.#bench;
+    if (container !== this.#container) container.addEventListener('keydown', this.#takeBack);
+    this.#container = container;
     render(bench ? sheetPanel({ words, details, bench }) : nothing, container, { host: this.#seat.host });
   }
+
+  /** The usual keys take back and do again; in a text they belong to the text. */
+  readonly #takeBack = (event: KeyboardEvent): void => {
+    const { key, ctrlKey, metaKey, shiftKey, target } = event;
+    const isText = target instanceof Element && target.matches('textarea, input[type="text"]');
+    if (!(ctrlKey || metaKey) || isText || !/^[zy]$/i.test(key)) return;
+    event.preventDefault();
+    if (shiftKey || key.toLowerCase() === 'y') this.#bench?.redo();
+    else this.#bench?.undo();
+  };
 
   async #begin(method: Method, request: ReadRequest): Promise<void> {
     this.#method = method;

@@ -34,12 +34,15 @@ export function toolbar(view: SheetView): TemplateResult {
     ${messageLine(view)}`;
 }
 
-function messageLine({ words, details, bench: { message } }: SheetView): TemplateResult | typeof nothing {
-  if (!message) return nothing;
-  const { key, count = 0, text, problems = [] } = message;
-  return html`<div class="message">
-    <p>${words.say(key, { count })}</p>
+/** There from the start, so that listeners hear what comes into it. */
+function messageLine(view: SheetView): TemplateResult {
+  return html`<div class="message" role="status">${message(view)}</div>`;
+}
+
+function message({ words, details, bench: { message: shown } }: SheetView): TemplateResult | typeof nothing {
+  if (!shown) return nothing;
+  const { key, count = 0, text, problems = [] } = shown;
+  return html`<p>${words.say(key, { count })}</p>
     ${problems.map((problem) => html`<p class="wrong">${details.sayProblem(words, problem)}</p>`)}
-    ${text === undefined ? nothing : html`<textarea readonly rows="3" aria-label=${words.say(key)} .value=${text}></textarea>`}
-  </div>`;
+    ${text === undefined ? nothing : html`<textarea readonly rows="3" aria-label=${words.say(key)} .value=${text}></textarea>`}`;
 }

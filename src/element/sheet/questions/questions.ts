@@ -6,7 +6,8 @@ import type { WorkedBack } from '../../../sheet/explore/work-backwards.js';
 import { categoryIds } from '../../../training/method/ids.js';
 import { categoryQuantity } from '../../../training/method/names.js';
 import { wantedAmount } from '../../../words/sheet/formula-text.js';
-import type { Bench } from '../bench.js';
+import type { Unit } from '../../../words/quantity-value.js';
+import type { SheetStore } from '../sheet-store.js';
 import { Settled } from './settled.js';
 
 /** What a sweep can draw: something of every kind of training, or one quantity. */
@@ -18,6 +19,13 @@ export type Swept = ReturnType<typeof sweepWeek>;
 /** What somebody wants a quantity to be, worked backwards; the text as it was typed where it is no amount. */
 export type Backwards =
   { readonly text: string } | { readonly target: number; readonly input: InputQuantity; readonly result: WorkedBack };
+
+/** What questions need of the bench. */
+export interface QuestionDesk {
+  readonly store: SheetStore;
+  unitOf(quantity: string): Unit;
+  update(): void;
+}
 
 /** What a person asks of the scenario on show, and the answers. */
 export class Questions {
@@ -31,15 +39,15 @@ export class Questions {
   isTableOpen = false;
   /** The questions that are open; only those are worked out. */
   readonly open = new Set<string>();
-  readonly #bench: Bench;
+  readonly #desk: QuestionDesk;
   readonly #swept: Settled<Swept>;
   readonly #backwards: Settled<Backwards>;
   readonly #influences: Settled<readonly Influence[]>;
 
-  constructor(bench: Bench) {
-    this.#bench = bench;
+  constructor(desk: QuestionDesk) {
+    this.#desk = desk;
     const update = (): void => {
-      bench.update();
+      desk.update();
     };
     this.#swept = new Settled(update);
     this.#backwards = new Settled(update);
@@ -50,14 +58,14 @@ export class Questions {
     if (isOpen === this.open.has(id)) return;
     if (isOpen) this.open.add(id);
     else this.open.delete(id);
-    this.#bench.update();
+    this.#desk.update();
   }
 
   /** Changes the question. */
   ask(change: Partial<Pick<Questions, 'input' | 'quantity' | 'drawing' | 'wanted' | 'reading' | 'isTableOpen'>>): void {
     if (change.input !== undefined && change.input !== this.input) this.reading = null;
     Object.assign(this, change);
-    this.#bench.update();
+    this.#desk.update();
   }
 
   get swept(): Swept | null {
@@ -72,7 +80,7 @@ export class Questions {
     return this.#answer(this.#backwards, [input, quantity, wanted], ({ planner }): Backwards => {
       const value = wantedAmount(wanted);
       if (value === null) return { text: wanted };
-      const target = this.#bench.unitOf(quantity) === 'share' && value > 1 ? value / 100 : value;
+      const target = this.#desk.unitOf(quantity) === 'share' && value > 1 ? value / 100 : value;
       const result = workWeekBackwards(planner, input, { quantity, value: target });
       return { target, input: inputOf(planner, input), result };
     });
@@ -90,7 +98,7 @@ export class Questions {
   }
 
   #answer<T>(settled: Settled<T>, about: readonly unknown[], work: (shown: PlannedScenario) => T): T | null {
-    const { shown } = this.#bench.store;
+    const { shown } = this.#desk.store;
     return shown ? settled.get([shown, ...about], () => work(shown)) : null;
   }
 }
