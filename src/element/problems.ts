@@ -28,13 +28,20 @@ export function problemBox(
   problems: readonly Problem[],
 ): TemplateResult | typeof nothing {
   if (problems.length === 0) return nothing;
-  const more = problems.length - shown;
+  const causes = oncePerCause(problems);
+  const more = causes.length - shown;
   return html`<section class="problems" part="problems" role="alert">
     <h3>${words.say(`problem.${heading}`)}</h3>
     <ul>
-      ${problems.slice(0, shown).map((problem) => html`<li>${sayProblem(words, problem)}</li>`)}
+      ${causes.slice(0, shown).map((problem) => html`<li>${sayProblem(words, problem)}</li>`)}
       ${more > 0 ? html`<li>${words.say('problem.more', { count: more })}</li>` : nothing}
     </ul>
     ${heading === 'faulty-method' ? html`<p>${words.say('problem.last-method')}</p>` : nothing}
   </section>`;
+}
+
+/** Problems that have one cause are told once, however many quantities it touches. */
+export function oncePerCause(problems: readonly Problem[]): readonly Problem[] {
+  const causes = problems.map(({ path, allowed }) => JSON.stringify(allowed['cause'] ?? path));
+  return problems.filter((_, index) => causes.indexOf(causes[index] ?? '') === index);
 }

@@ -42,6 +42,7 @@ export interface Details {
   derivation(asker: Asker, lines: DerivationLines): TemplateResult;
   problemBox(words: Words, heading: 'faulty-inputs' | 'faulty-method', problems: readonly Problem[]): unknown;
   sayProblem(words: Words, problem: Problem): string;
+  oncePerCause(problems: readonly Problem[]): readonly Problem[];
 }
 
 /** All that a panel needs to render: it computes nothing of the trade. */

@@ -103,6 +103,8 @@ export const rest: Messages = {
   'problem.formula': '{field} is {value}: {reason}.',
   'problem.circle': '{field} goes round in a circle: {path}.',
   'problem.no-value': '{field} has no value: {reason}.',
+  'problem.no-value.nothing-left':
+    'What is set by hand is {over} more than there is: lift some of it, or give the week more hours.',
   'problem.newer-version': '{field} is {value}, a newer version than the {most} that can be read here.',
   'problem.other-method': '{field} is {value}; the method in use here is {method}.',
   'problem.too-deep': '{field} is nested too deep; allowed: {most} levels at most.',

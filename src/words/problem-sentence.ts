@@ -22,15 +22,22 @@ function problemKey({ code, allowed }: Problem): string {
   if (code === 'out-of-range' && allowed['least'] === undefined) return `${key}.most`;
   if (code === 'unknown-field' && allowed['fields'] !== undefined) return `${key}.fields`;
   if (code === 'unknown-name' && allowed['names'] !== undefined) return `${key}.names`;
+  if (code === 'no-value' && overIn(allowed) !== null) return `${key}.nothing-left`;
   if (code === 'not-json' && allowed['message'] === undefined) return `${key}.bare`;
   return key;
+}
+
+/** By how much too much is set by hand, where that is the cause. */
+function overIn({ cause }: Problem['allowed']): number | null {
+  if (typeof cause !== 'object' || cause === null || !('over' in cause)) return null;
+  return typeof cause.over === 'number' ? cause.over : null;
 }
 
 function allowedValues(words: Words, problem: Problem): Values {
   const values = Object.entries(problem.allowed).map(
     ([name, value]) => [name, allowedText(words, name, value)] as const,
   );
-  return { ...Object.fromEntries(values), reason: problemReason(words, problem) };
+  return { ...Object.fromEntries(values), over: overIn(problem.allowed) ?? 0, reason: problemReason(words, problem) };
 }
 
 function allowedText(words: Words, name: string, value: unknown): string {

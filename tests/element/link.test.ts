@@ -3,7 +3,8 @@ import { readSheetText, sheetTextLimits, writeSheetText } from '../../src/exchan
 import { tableHtml, type TableBlock } from '../../src/exchange/table-text.js';
 import { compressed, decompressed } from '../../src/element/link/compression.js';
 import { textOf } from '../../src/element/link/base64url.js';
-import { linkKey, linkTo, sheetTextIn } from '../../src/element/link/sheet-link.js';
+import { linkKey } from '../../src/element/link/fragment.js';
+import { linkTo, sheetTextIn } from '../../src/element/link/sheet-link.js';
 import type { Scenario, ScenarioSheet } from '../../src/plan/scenarios/document.js';
 import type { Outcome, Problem } from '../../src/problem.js';
 import { builtInMethod } from '../../src/training/method/built-in.js';

@@ -145,7 +145,7 @@ const tieOrder = [4, 0, 1, 2, 3];
 /**
  * The table of quotients with exact fractions: a weight over 1, 3, 5, ..., and the seats go to the largest of all.
  *
- * Held against the table with whole weights (apportionment-reference.ts) in by-hand-reference.test.ts.
+ * Held against the table with whole weights (apportionment-reference.ts) in overrides.test.ts.
  */
 export function awardByQuotients(weights: readonly Fraction[], seats: number): readonly number[] {
   const award = weights.map(() => 0);

@@ -1,4 +1,4 @@
-import type { LitElement, ReactiveController } from 'lit';
+import type { CSSResult, LitElement, ReactiveController } from 'lit';
 import type { Outcome } from '../../problem.js';
 import type { Plan } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
@@ -75,8 +75,11 @@ export class SheetController implements ReactiveController {
   async #load(): Promise<void> {
     try {
       const [{ Sheet, styles }] = await Promise.all([import('../sheet/sheet.js'), this.#more.ready]);
-      this.#more.adopt(styles);
-      this.#sheet = new Sheet({ host: this.#host, show: this.#show });
+      const adopt = (adopted: readonly CSSResult[]): void => {
+        this.#more.adopt(adopted);
+      };
+      adopt(styles);
+      this.#sheet = new Sheet({ host: this.#host, show: this.#show, adopt });
       const settle = (): void => this.#sheet?.settle();
       this.#host.renderRoot.addEventListener('change', settle);
       this.#host.requestUpdate();

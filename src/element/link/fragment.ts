@@ -20,3 +20,8 @@ function partsOf(href: string): string[] {
   const start = href.indexOf('#');
   return start < 0 ? [] : href.slice(start + 1).split('&');
 }
+
+/** The key of the only planner on a page, or of the one with this id. */
+export function linkKey(elementId: string): string {
+  return elementId === '' ? 'weekwright' : `weekwright-${encodeURIComponent(elementId)}`;
+}

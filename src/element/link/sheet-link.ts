@@ -15,11 +15,6 @@ export interface LinkPlace {
 const mostCharacters = 16_000;
 const version = 1;
 
-/** The key of the only planner on a page, or of the one with this id. */
-export function linkKey(elementId: string): string {
-  return elementId === '' ? 'weekwright' : `weekwright-${encodeURIComponent(elementId)}`;
-}
-
 /**
  * The address of a page with a sheet in its fragment: `#weekwright=1.` and the sheet as JSON, compressed, in base64url.
  * Other parts of the fragment stay if they are of the form key=value.

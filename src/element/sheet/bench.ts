@@ -23,7 +23,7 @@ import { quantityUnit, type Unit } from '../../words/quantity-value.js';
 import { FormulaDraft, type FormulaPlace } from './formula-draft.js';
 import { GridState, headColumn, type OpenCell } from './grid-state.js';
 import { InputDrafts } from './input-drafts.js';
-import { Questions } from './questions/questions.js';
+import { QuestionDesk } from './question-desk.js';
 import type { Seat } from './seat.js';
 import type { SheetStore } from './sheet-store.js';
 
@@ -48,7 +48,7 @@ export class Bench {
   readonly store: SheetStore;
   readonly grid = new GridState();
   readonly inputs: InputDrafts;
-  readonly questions: Questions;
+  readonly desk: QuestionDesk;
   /** Formulas being typed: over a cell, for a row in all scenarios, for a new row. */
   readonly drafts: Readonly<Record<'here' | 'all' | 'row', FormulaDraft>>;
   newRow: NewRow | null = null;
@@ -59,7 +59,7 @@ export class Bench {
     this.#seat = seat;
     this.store = store;
     this.inputs = new InputDrafts(this);
-    this.questions = new Questions(this);
+    this.desk = new QuestionDesk(this, seat.adopt);
     const draft = (): FormulaDraft => new FormulaDraft(seat.host, store.planner);
     this.drafts = { here: draft(), all: draft(), row: draft() };
   }

@@ -3,7 +3,7 @@ import type { SheetRow } from '../../plan/scenarios/rows.js';
 import { derivationLines } from '../../words/derivation-lines.js';
 import { rowName } from '../../words/sheet/row-name.js';
 import { draftField } from './draft-field.js';
-import { closeDetail } from './grid-events.js';
+import { closeDetail, focusGrid } from './grid-events.js';
 import type { OpenCell } from './grid-state.js';
 import { ruleSwitches } from './rule-switches.js';
 import { nameOf } from './scenario-names.js';
@@ -90,6 +90,7 @@ function forAll(view: SheetView, quantity: string): TemplateResult | typeof noth
           class="plain"
           @click=${() => {
             bench.removeRow(quantity);
+            void focusGrid(bench);
           }}
         >
           ${words.say('sheet.remove-row')}

@@ -1,6 +1,6 @@
 import { tableHtml, tableText } from '../../exchange/table-text.js';
 import type { Words } from '../../words/words.js';
-import { linkKey, linkTo } from '../link/sheet-link.js';
+import { linkKey } from '../link/fragment.js';
 import type { SheetView } from './sheet-view.js';
 import { tableOf } from './table-of.js';
 
@@ -16,6 +16,7 @@ export async function copyTable(view: SheetView): Promise<void> {
 
 /** Copies the address of the page with the whole sheet in it. */
 export async function copyLink({ bench }: SheetView): Promise<void> {
+  const { linkTo } = await import('../link/link.js');
   const link = await linkTo(bench.store.sheet, { href: location.href, key: linkKey(bench.host.id) });
   if (!link.ok) {
     bench.say({ key: 'sheet.faulty-link', problems: link.problems });

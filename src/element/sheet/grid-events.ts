@@ -71,6 +71,12 @@ async function focusDetail(host: HTMLElement & { readonly updateComplete: Promis
   detail?.scrollIntoView({ block: 'nearest' });
 }
 
+/** Gives the focus to the place in the grid where one is. */
+export async function focusGrid({ host }: SheetView['bench']): Promise<void> {
+  await host.updateComplete;
+  host.shadowRoot?.querySelector<HTMLElement>('.grid [tabindex="0"]')?.focus();
+}
+
 /** Escape goes back to the cell. */
 function leaveDetail(view: SheetView, event: KeyboardEvent): void {
   if (event.key !== 'Escape' || event.defaultPrevented) return;

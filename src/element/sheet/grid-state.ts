@@ -46,6 +46,13 @@ export class GridState {
     this.place = place;
   }
 
+  /** Goes back to where something is, after the row or the column of the place has gone. */
+  stayIn({ rows, columns }: GridShape): void {
+    const [row = this.place.row] = rows.includes(this.place.row) ? [this.place.row] : rows;
+    const column = columns.includes(this.place.column) ? this.place.column : headColumn;
+    if (row !== this.place.row || column !== this.place.column) this.go({ row, column }, { mark: false });
+  }
+
   /** The rows and columns that are marked, null where there is no block. */
   block(shape: GridShape): GridShape | null {
     return this.anchor && gridBlock(this.anchor, this.place, shape);

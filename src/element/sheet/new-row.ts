@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { scenarioLimits } from '../../plan/scenarios/document.js';
 import { draftField } from './draft-field.js';
+import { focusGrid } from './grid-events.js';
 import type { SheetView } from './sheet-view.js';
 
 /** Adds a row of one's own: a name and a formula over what is there. */
@@ -15,10 +16,15 @@ export function newRow(view: SheetView): TemplateResult | typeof nothing {
       class="act"
       @click=${() => {
         bench.beginRow({ name: '', isUnnamed: false });
+        void focusOn(bench, '#row-name');
       }}
     >
       ${words.say('sheet.add-row')}
     </button>`;
+  const cancel = (): void => {
+    bench.beginRow(null);
+    void focusOn(bench, '.sheet > .act');
+  };
   const { quantity } = bench.placeOfRow();
   const note = row.isUnnamed ? words.say('sheet.row-unnamed') : words.say('sheet.row-id', { id: quantity });
   return html`<section class="why" aria-labelledby="row-title">
@@ -48,21 +54,20 @@ export function newRow(view: SheetView): TemplateResult | typeof nothing {
       place: () => bench.placeOfRow(),
       put: (formula) => {
         if (row.name.trim() === '') bench.beginRow({ ...row, isUnnamed: true });
-        else if (formula !== null) bench.addRow(formula);
+        else if (formula !== null) {
+          bench.addRow(formula);
+          void focusGrid(bench);
+        }
       },
       putLabel: words.say('sheet.add-row'),
-      cancel: () => {
-        bench.beginRow(null);
-      },
+      cancel,
     })}
-    <button
-      type="button"
-      class="act"
-      @click=${() => {
-        bench.beginRow(null);
-      }}
-    >
-      ${words.say('sheet.cancel')}
-    </button>
+    <button type="button" class="act" @click=${cancel}>${words.say('sheet.cancel')}</button>
   </section>`;
+}
+
+/** What has the focus goes when the form comes or goes; it is given to what comes instead. */
+async function focusOn({ host }: SheetView['bench'], selector: string): Promise<void> {
+  await host.updateComplete;
+  host.shadowRoot?.querySelector<HTMLElement>(selector)?.focus();
 }

@@ -15,7 +15,9 @@ export function quantityGrid(view: SheetView): TemplateResult {
   const { words, bench } = view;
   const { scenarios } = bench.store.sheet;
   const groups = bench.groups;
-  const block = bench.grid.block(bench.grid.shape(groups, scenarios));
+  const shape = bench.grid.shape(groups, scenarios);
+  bench.grid.stayIn(shape);
+  const block = bench.grid.block(shape);
   return html`<table
     class="columns grid"
     role="grid"

@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Problem } from '../../problem.js';
 import { nameOf } from './scenario-names.js';
 import type { SheetView } from './sheet-view.js';
 
@@ -7,7 +6,7 @@ import type { SheetView } from './sheet-view.js';
 export function scenarioFailures(view: SheetView): TemplateResult | typeof nothing {
   const { words, details, bench } = view;
   const failed = bench.store.planned.flatMap(({ scenario, outcome }) =>
-    outcome.ok ? [] : [{ scenario, problems: oncePerCause(outcome.problems) }],
+    outcome.ok ? [] : [{ scenario, problems: details.oncePerCause(outcome.problems) }],
   );
   if (failed.length === 0) return nothing;
   return html`<div class="failures" role="alert">
@@ -19,9 +18,4 @@ export function scenarioFailures(view: SheetView): TemplateResult | typeof nothi
         </p>`,
     )}
   </div>`;
-}
-
-function oncePerCause(problems: readonly Problem[]): readonly Problem[] {
-  const causes = problems.map(({ path, allowed }) => JSON.stringify(allowed['cause'] ?? path));
-  return problems.filter((_, index) => causes.indexOf(causes[index] ?? '') === index);
 }

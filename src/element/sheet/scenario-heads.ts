@@ -61,6 +61,7 @@ function menu({ words, bench }: SheetView, { id }: Scenario, name: string): Temp
           @click=${(event: Event) => {
             closeMenu(event);
             act();
+            void focusMenu(bench, id);
           }}
         >
           ${words.say(`sheet.menu.${key}`)}
@@ -86,6 +87,15 @@ function menu({ words, bench }: SheetView, { id }: Scenario, name: string): Temp
       })}
     </div>
   </details>`;
+}
+
+/** The focus goes along with a scenario that is moved; of one that is gone, or out of sight, to the one on show. */
+async function focusMenu({ host, store }: SheetView['bench'], id: string): Promise<void> {
+  await host.updateComplete;
+  const menus = host.shadowRoot?.querySelectorAll<HTMLElement>('.menu summary');
+  const menuOf = (wanted: string): HTMLElement | undefined =>
+    menus?.[store.sheet.scenarios.findIndex((each) => each.id === wanted)];
+  [menuOf(id), menuOf(store.onShow.id)].find((menu) => menu?.checkVisibility())?.focus();
 }
 
 const detailsOf = ({ currentTarget }: Event): HTMLDetailsElement | null =>

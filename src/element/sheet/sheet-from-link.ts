@@ -1,7 +1,6 @@
-import { readSheetText } from '../../exchange/sheet-link.js';
 import type { ScenarioSheet } from '../../plan/scenarios/document.js';
 import type { Outcome, Problem } from '../../problem.js';
-import { linkKey, sheetTextIn } from '../link/sheet-link.js';
+import { linkKey, partOf } from '../link/fragment.js';
 import type { Bench } from './bench.js';
 
 /** Opens the sheet in the address of the page, if there is one; a link that cannot be opened says why and changes nothing. */
@@ -13,7 +12,10 @@ export async function sheetFromLink(bench: Bench): Promise<void> {
 }
 
 async function read(bench: Bench): Promise<Outcome<ScenarioSheet> | null> {
-  const text = await sheetTextIn({ href: location.href, key: linkKey(bench.host.id) });
+  const place = { href: location.href, key: linkKey(bench.host.id) };
+  if (partOf(place.href, place.key) === null) return null;
+  const { readSheetText, sheetTextIn } = await import('../link/link.js');
+  const text = await sheetTextIn(place);
   if (!text.ok) return text;
   if (text.value === null) return null;
   const sheet = readSheetText(text.value, bench.store.sheet.method);

@@ -12,16 +12,15 @@ export function toolbar(view: SheetView): TemplateResult {
       type="button"
       class="act"
       aria-disabled=${isPossible ? 'false' : 'true'}
-      @click=${() => {
-        if (isPossible) act();
-      }}
+      @click=${act}
     >
       ${words.say(`sheet.${key}`)}
     </button>`;
   const isFull = store.sheet.scenarios.length >= mostScenarios;
   return html`<div class="toolbar" role="group" aria-label=${words.say('sheet.title')}>
       ${button('add', !isFull, () => {
-        bench.copy(store.onShow.id);
+        if (isFull) bench.say({ key: 'sheet.most', count: mostScenarios });
+        else bench.copy(store.onShow.id);
       })}
       ${button('undo', store.canUndo, () => {
         bench.undo();

@@ -4,14 +4,13 @@ import type { Solution } from '../../../sheet/explore/solutions.js';
 import { quantityValue } from '../../../words/quantity-value.js';
 import { backwardsLines } from '../../../words/sheet/backwards-lines.js';
 import { requestOf } from '../input-request.js';
-import type { SheetView } from '../sheet-view.js';
+import type { QuestionView } from './question-view.js';
 import { inputSelect, quantitySelect } from './question-selects.js';
 import type { Backwards } from './questions.js';
 
 /** "Strength, minutes, is to be 90, by moving hours a week": where it is so, or what comes nearest. */
-export function backwardsQuestion(view: SheetView): TemplateResult {
-  const { words, bench } = view;
-  const { questions } = bench;
+export function backwardsQuestion(view: QuestionView): TemplateResult {
+  const { words, questions } = view;
   const answer = questions.backwards;
   const isWrong = answer !== null && 'text' in answer;
   return html`<div class="question-fields">
@@ -42,11 +41,11 @@ export function backwardsQuestion(view: SheetView): TemplateResult {
 }
 
 function answered(
-  view: SheetView,
+  view: QuestionView,
   { target, input, result }: Exclude<Backwards, { readonly text: string }>,
 ): TemplateResult {
-  const { words, bench } = view;
-  const lines = backwardsLines(words, bench.method, { input, quantity: bench.questions.quantity, target, result });
+  const { words, bench, questions } = view;
+  const lines = backwardsLines(words, bench.method, { input, quantity: questions.quantity, target, result });
   const places = result.solutions.length > 0 ? result.solutions.map(plainPlace) : [result.nearest?.at];
   return html`${lines.map((line, index) => html`<p class=${index === 0 ? 'lead' : 'quiet'}>${line}</p>`)}
     <p>${places.map((place) => (place === undefined ? nothing : useButton(view, input.id, place)))}</p>`;
@@ -58,7 +57,7 @@ function plainPlace({ from, to, includesFrom, includesTo }: Solution): number {
   return includesTo ? to : (from + to) / 2;
 }
 
-function useButton({ words, bench }: SheetView, input: string, value: number): TemplateResult | typeof nothing {
+function useButton({ words, bench }: QuestionView, input: string, value: number): TemplateResult | typeof nothing {
   const request = requestOf(input, value);
   if (!request) return nothing;
   return html`<button

@@ -3,13 +3,13 @@ import type { Influence } from '../../../sheet/explore/influence.js';
 import { quantityName } from '../../../words/quantity-names.js';
 import { differenceText } from '../../../words/sheet/cell-text.js';
 import { cssVariables } from '../../parts/css-variables.js';
-import type { SheetView } from '../sheet-view.js';
+import type { QuestionView } from './question-view.js';
 import { quantitySelect } from './question-selects.js';
 
 /** Which input moves a quantity most: a bar for one step down and one for one step up, the longest first. */
-export function influenceQuestion(view: SheetView): TemplateResult {
-  const { words, bench } = view;
-  const influences = bench.questions.influences ?? [];
+export function influenceQuestion(view: QuestionView): TemplateResult {
+  const { words, questions } = view;
+  const influences = questions.influences ?? [];
   const largest = Math.max(...influences.flatMap(({ down, up }) => [Math.abs(down ?? 0), Math.abs(up ?? 0)]));
   return html`<div class="question-fields">
       ${quantitySelect(view, { id: 'influence-quantity', label: words.say('sheet.influence.of') })}
@@ -31,7 +31,7 @@ export function influenceQuestion(view: SheetView): TemplateResult {
     </table>`;
 }
 
-function influenceRow(view: SheetView, { input, down, up }: Influence, largest: number): TemplateResult {
+function influenceRow(view: QuestionView, { input, down, up }: Influence, largest: number): TemplateResult {
   const { words, bench } = view;
   return html`<tr>
     <th scope="row">${words.capital(quantityName(words, bench.method, input))}</th>
@@ -39,9 +39,9 @@ function influenceRow(view: SheetView, { input, down, up }: Influence, largest: 
   </tr>`;
 }
 
-function bar({ words, bench }: SheetView, change: number | null, largest: number): TemplateResult {
+function bar({ words, bench, questions }: QuestionView, change: number | null, largest: number): TemplateResult {
   if (change === null) return html`<span class="quiet">${words.say('sheet.influence.end')}</span>`;
-  const unit = bench.unitOf(bench.questions.quantity);
+  const unit = bench.unitOf(questions.quantity);
   const text = differenceText(words, unit, { value: change, reference: 0 });
   const size = largest > 0 ? (100 * Math.abs(change)) / largest : 0;
   return html`<span

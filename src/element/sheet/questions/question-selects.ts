@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { inputQuantities } from '../../../plan/inputs.js';
 import { quantityName } from '../../../words/quantity-names.js';
-import type { SheetView } from '../sheet-view.js';
+import type { QuestionView } from './question-view.js';
 
 interface SelectOptions {
   readonly id: string;
@@ -13,10 +13,10 @@ interface SelectOptions {
 
 /** A list of the inputs. */
 export function inputSelect(
-  { words, bench }: SheetView,
+  { words, bench, questions }: QuestionView,
   { id, label }: { readonly id: string; readonly label: string },
 ): TemplateResult {
-  const { questions, method } = bench;
+  const { method } = bench;
   const options = Object.values(inputQuantities).map((input) =>
     option(input, words.capital(quantityName(words, method, input)), questions.input),
   );
@@ -28,11 +28,11 @@ export function inputSelect(
 
 /** A list of all quantities, in the groups of the sheet. */
 export function quantitySelect(
-  view: SheetView,
+  view: QuestionView,
   { id, label }: { readonly id: string; readonly label: string },
 ): TemplateResult {
-  const { words, bench } = view;
-  const { questions, method } = bench;
+  const { words, bench, questions } = view;
+  const { method } = bench;
   const groups = bench.groups.map((group) => {
     const rows = group.rows.filter((row) => row.kind === 'quantity');
     return rows.length === 0

@@ -21,7 +21,7 @@ export type Backwards =
   { readonly text: string } | { readonly target: number; readonly input: InputQuantity; readonly result: WorkedBack };
 
 /** What questions need of the bench. */
-export interface QuestionDesk {
+export interface QuestionNeeds {
   readonly store: SheetStore;
   unitOf(quantity: string): Unit;
   update(): void;
@@ -37,35 +37,26 @@ export class Questions {
   reading: number | null = null;
   /** True once somebody has opened the table under the chart. */
   isTableOpen = false;
-  /** The questions that are open; only those are worked out. */
-  readonly open = new Set<string>();
-  readonly #desk: QuestionDesk;
+  readonly #needs: QuestionNeeds;
   readonly #swept: Settled<Swept>;
   readonly #backwards: Settled<Backwards>;
   readonly #influences: Settled<readonly Influence[]>;
 
-  constructor(desk: QuestionDesk) {
-    this.#desk = desk;
+  constructor(needs: QuestionNeeds) {
+    this.#needs = needs;
     const update = (): void => {
-      desk.update();
+      needs.update();
     };
     this.#swept = new Settled(update);
     this.#backwards = new Settled(update);
     this.#influences = new Settled(update);
   }
 
-  openBox(id: string, isOpen: boolean): void {
-    if (isOpen === this.open.has(id)) return;
-    if (isOpen) this.open.add(id);
-    else this.open.delete(id);
-    this.#desk.update();
-  }
-
   /** Changes the question. */
   ask(change: Partial<Pick<Questions, 'input' | 'quantity' | 'drawing' | 'wanted' | 'reading' | 'isTableOpen'>>): void {
     if (change.input !== undefined && change.input !== this.input) this.reading = null;
     Object.assign(this, change);
-    this.#desk.update();
+    this.#needs.update();
   }
 
   get swept(): Swept | null {
@@ -80,7 +71,7 @@ export class Questions {
     return this.#answer(this.#backwards, [input, quantity, wanted], ({ planner }): Backwards => {
       const value = wantedAmount(wanted);
       if (value === null) return { text: wanted };
-      const target = this.#desk.unitOf(quantity) === 'share' && value > 1 ? value / 100 : value;
+      const target = this.#needs.unitOf(quantity) === 'share' && value > 1 ? value / 100 : value;
       const result = workWeekBackwards(planner, input, { quantity, value: target });
       return { target, input: inputOf(planner, input), result };
     });
@@ -98,7 +89,7 @@ export class Questions {
   }
 
   #answer<T>(settled: Settled<T>, about: readonly unknown[], work: (shown: PlannedScenario) => T): T | null {
-    const { shown } = this.#desk.store;
+    const { shown } = this.#needs.store;
     return shown ? settled.get([shown, ...about], () => work(shown)) : null;
   }
 }

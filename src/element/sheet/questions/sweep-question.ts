@@ -10,15 +10,14 @@ import type { ChartSeries, SweepChartOptions } from '../../chart/chart-options.j
 import { readingSlider } from '../../chart/reading-slider.js';
 import { sweepChart } from '../../chart/sweep-chart.js';
 import { requestOf } from '../input-request.js';
-import type { SheetView } from '../sheet-view.js';
+import type { QuestionView } from './question-view.js';
 import { inputSelect, option, quantitySelect, select } from './question-selects.js';
 import { drawings, type Drawing, type Swept } from './questions.js';
 import { sweepTable } from './sweep-table.js';
 
 /** One input moved over its range, and the quantities drawn against it. */
-export function sweepQuestion(view: SheetView): TemplateResult {
-  const { words, bench } = view;
-  const { questions } = bench;
+export function sweepQuestion(view: QuestionView): TemplateResult {
+  const { words, questions } = view;
   const drawing = (value: string): value is Drawing => drawings.some((each) => each === value);
   const swept = questions.swept;
   return html`<div class="question-fields">
@@ -39,7 +38,7 @@ export function sweepQuestion(view: SheetView): TemplateResult {
     ${swept ? drawn(view, swept) : nothing}`;
 }
 
-function drawn(view: SheetView, swept: Swept): TemplateResult {
+function drawn(view: QuestionView, swept: Swept): TemplateResult {
   const { words, bench } = view;
   const chart = chartOf(view, swept);
   const value = swept.sweep.values[chart.reading ?? 0] ?? Number.NaN;
@@ -75,7 +74,7 @@ function drawn(view: SheetView, swept: Swept): TemplateResult {
     ${turningPoints(view, swept)} ${sweepTable(view, { swept, chart })}`;
 }
 
-function turningPoints({ words, bench }: SheetView, { input, points }: Swept): TemplateResult {
+function turningPoints({ words, bench }: QuestionView, { input, points }: Swept): TemplateResult {
   if (points.length === 0) return html`<p class="quiet">${words.say('sheet.no-turning-points')}</p>`;
   const line = (point: TurningPoint): string => turningPointLine(words, bench.method, { input: input.id, point });
   return html`<h5>${words.say('sheet.turning-points')}</h5>
@@ -85,15 +84,15 @@ function turningPoints({ words, bench }: SheetView, { input, points }: Swept): T
 }
 
 /** The scenario's own value of the input, as a place among the values of the sweep. */
-function ownReading({ bench }: SheetView, { input, sweep }: Swept): number {
+function ownReading({ bench }: QuestionView, { input, sweep }: Swept): number {
   const value = bench.store.shown?.planner.column.setting(input.id) ?? 0;
   const place = sweep.values.findIndex((each) => each >= value - 1e-9);
   return place === -1 ? sweep.values.length - 1 : place;
 }
 
-function chartOf(view: SheetView, swept: Swept): SweepChartOptions {
-  const { words, bench } = view;
-  const { questions, method } = bench;
+function chartOf(view: QuestionView, swept: Swept): SweepChartOptions {
+  const { words, bench, questions } = view;
+  const { method } = bench;
   const { input, sweep, points } = swept;
   const { drawing, quantity } = questions;
   const unit = bench.unitOf([...sweep.series.keys()][0] ?? quantity);
@@ -130,12 +129,12 @@ function chartOf(view: SheetView, swept: Swept): SweepChartOptions {
   };
 }
 
-function formatShort({ words }: SheetView, unit: Parameters<typeof formatByUnit>[1], value: number): string {
+function formatShort({ words }: QuestionView, unit: Parameters<typeof formatByUnit>[1], value: number): string {
   return unit === 'minutes' && Number.isFinite(value) ? words.minutesShort(value) : cellText(words, unit, value);
 }
 
-function seriesOf({ words, bench }: SheetView, { sweep }: Swept): readonly ChartSeries[] {
-  const { questions, method } = bench;
+function seriesOf({ words, bench, questions }: QuestionView, { sweep }: Swept): readonly ChartSeries[] {
+  const { method } = bench;
   const steps = questions.drawing === 'rounded';
   return [...sweep.series].map(([id, values], index) => {
     const category = questions.drawing === 'one' ? undefined : categoryIds[index];

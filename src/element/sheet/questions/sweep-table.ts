@@ -1,14 +1,13 @@
 import { html, type TemplateResult } from 'lit';
 import type { SweepChartOptions } from '../../chart/chart-options.js';
-import type { SheetView } from '../sheet-view.js';
+import type { QuestionView } from './question-view.js';
 import type { Swept } from './questions.js';
 
 /** What the chart draws, as a table; made only once it is opened. */
 export function sweepTable(
-  { words, bench }: SheetView,
+  { words, questions }: QuestionView,
   { swept, chart }: { readonly swept: Swept; readonly chart: SweepChartOptions },
 ): TemplateResult {
-  const { questions } = bench;
   return html`<details
     class="sweep-table"
     @toggle=${({ currentTarget }: Event) => {
