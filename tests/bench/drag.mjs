@@ -16,6 +16,7 @@ const longMilliseconds = 50;
 const wait = (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds));
 
 async function drag(page, slider) {
+  await slider.scrollIntoView();
   const { x, y, width, height } = await slider.boundingBox();
   const [left, middle, room] = [x + 12, y + height / 2, width - 24];
   await page.mouse.move(left, middle);
@@ -98,7 +99,6 @@ async function measureDrag({ path, slider: selector, prepare }) {
     await page.evaluate(() => document.querySelector('weekwright-planner').updateComplete);
     if (prepare && (await page.evaluate(prepare)) !== 6) throw new Error('there are not six scenarios');
     const slider = await page.$(`weekwright-planner >>> ${selector}`);
-    await slider.scrollIntoView();
     await page.evaluate(watchInteractions);
     const where = { page, slider };
     return {

@@ -35,7 +35,8 @@ export class FormulaDraft {
 
   type(text: string, place: FormulaPlace): void {
     this.text = text;
-    this.#answer = this.#tryOut(text, place);
+    // One after the other: fetched parts do not come in the order in which they were asked for.
+    this.#answer = Promise.allSettled([this.#answer]).then(() => this.#tryOut(text, place));
     this.#host.requestUpdate();
   }
 
@@ -48,6 +49,7 @@ export class FormulaDraft {
   }
 
   async #tryOut(text: string, { scenario, quantity, sheetWith }: FormulaPlace): Promise<void> {
+    if (text !== this.text) return;
     const formula = formulaText(text);
     const trial =
       formula === '' ? null : await this.#planner.tryOut(sheetWith(formula), { scenario, quantity, formula });

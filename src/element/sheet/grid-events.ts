@@ -42,8 +42,11 @@ function actOnKey(view: SheetView, { key, ctrlKey, metaKey, altKey }: KeyboardEv
     return true;
   }
   if (key.length !== 1) return false;
-  openAt(view, place);
-  bench.drafts.here.type(key, bench.placeOver(scenario, row.quantity));
+  // Keys that come before the field has the focus go on with what was typed.
+  const isOpen = bench.grid.open?.row.id === row.id && bench.grid.open.scenario === scenario;
+  if (!isOpen) openAt(view, place);
+  const { here } = bench.drafts;
+  here.type(isOpen ? here.text + key : key, bench.placeOver(scenario, row.quantity));
   return true;
 }
 

@@ -1,7 +1,16 @@
 import { css } from 'lit';
 
-/** The sheet where there is no room for many columns; comes after the styles that it overrules. */
+/** The sheet on paper, and where there is no room for many columns; comes after the styles that it overrules. */
 export const narrowStyles = css`
+  @media print {
+    .sheet :is(.toolbar, .chooser, .menu, .act, .questions, .message) {
+      display: none;
+    }
+    .columns-box {
+      overflow: visible;
+    }
+  }
+
   /* One scenario at a time, with the one it is compared with beside it. */
   @container planner (inline-size < 40em) {
     .columns-box .columns {

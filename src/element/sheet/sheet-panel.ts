@@ -4,6 +4,7 @@ import { quantityGrid } from './quantity-grid.js';
 import { questionIds, type QuestionId } from './question-desk.js';
 import { scenarioChooser } from './scenario-chooser.js';
 import { scenarioFailures } from './scenario-failures.js';
+import { scenarioHands } from './scenario-hands.js';
 import { scenarioInputs } from './scenario-inputs.js';
 import type { SheetView } from './sheet-view.js';
 import { toolbar } from './toolbar.js';
@@ -20,7 +21,7 @@ export function sheetPanel(view: SheetView): TemplateResult {
     <div class="columns-box" data-scenarios=${scenarios}>
       ${scenarioInputs(view)} ${scenarioFailures(view)} ${quantityGrid(view)}
     </div>
-    ${newRow(view)}
+    ${scenarioHands(view)} ${newRow(view)}
     <section aria-labelledby="questions-title" class="questions">
       <h3 class="panel-title" id="questions-title">${words.say('sheet.questions')}</h3>
       ${questionIds.map((id) => questionBox(view, id))}

@@ -217,6 +217,14 @@ export const sheetStyles = css`
     overflow-wrap: anywhere;
   }
 
+  .hands li {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 4px 12px;
+    padding-block: 4px;
+  }
+
   .failures {
     padding-block: 8px;
   }

@@ -8,12 +8,7 @@ export function toolbar(view: SheetView): TemplateResult {
   const { words, bench } = view;
   const { store } = bench;
   const button = (key: string, isPossible: boolean, act: () => void): TemplateResult =>
-    html`<button
-      type="button"
-      class="act"
-      aria-disabled=${isPossible ? 'false' : 'true'}
-      @click=${act}
-    >
+    html`<button type="button" class="act" aria-disabled=${isPossible ? 'false' : 'true'} @click=${act}>
       ${words.say(`sheet.${key}`)}
     </button>`;
   const isFull = store.sheet.scenarios.length >= mostScenarios;
@@ -41,7 +36,7 @@ function messageLine(view: SheetView): TemplateResult {
 function message({ words, details, bench: { message: shown } }: SheetView): TemplateResult | typeof nothing {
   if (!shown) return nothing;
   const { key, count = 0, text, problems = [] } = shown;
-  return html`<p>${words.say(key, { count })}</p>
+  return html`<p>${words.capital(words.say(key, { count }))}</p>
     ${problems.map((problem) => html`<p class="wrong">${details.sayProblem(words, problem)}</p>`)}
     ${text === undefined ? nothing : html`<textarea readonly rows="3" aria-label=${words.say(key)} .value=${text}></textarea>`}`;
 }

@@ -78,6 +78,8 @@ export class ScenarioPlanner {
     this.#last = sheet;
     const planned = sheet.scenarios.map((scenario) => this.#planOne(sheet, scenario));
     this.#planned = new Map(planned.map((each) => [each.scenario.id, each]));
+    const used = new Set(sheet.scenarios.map(shapeOf));
+    for (const shape of this.#shapes.keys()) if (!used.has(shape)) this.#shapes.delete(shape);
     return planned;
   }
 
@@ -119,7 +121,7 @@ export class ScenarioPlanner {
 
   /** Scenarios of one shape share a sheet; each has a column of its own. */
   #plannerOf(sheet: ScenarioSheet, scenario: Scenario): Planner {
-    const key = JSON.stringify([scenario.overrides, scenario.rulesOff]);
+    const key = shapeOf(scenario);
     const known = this.#shapes.get(key);
     if (known) return plannerOf(known);
     const method = methodOf(sheet, scenario);
@@ -131,6 +133,11 @@ export class ScenarioPlanner {
 
 function plannerOf({ method, sheet }: { readonly method: Method; readonly sheet: Sheet }): Planner {
   return new Planner({ method, sheet }, sheet.hands ? handsOn(method, sheet) : undefined);
+}
+
+/** Scenarios with the same text here are computed by the same program. */
+function shapeOf({ overrides, rulesOff }: Scenario): string {
+  return JSON.stringify([overrides, rulesOff]);
 }
 
 /** True where two sheets differ in scenarios only. */

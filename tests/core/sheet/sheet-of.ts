@@ -22,7 +22,14 @@ export function ruleOf(parts: Pick<SheetRule, 'id' | 'on' | 'value'> & Partial<S
 
 export function sheetOf({ inputs = {}, constants = {}, formulas = {}, ...parts }: SheetParts): Sheet {
   const model: SheetModel = {
-    inputs: Object.entries(inputs).map(([id, start]) => ({ id, start, least: -Infinity, most: Infinity, step: 1, isChoice: false })),
+    inputs: Object.entries(inputs).map(([id, start]) => ({
+      id,
+      start,
+      least: -Infinity,
+      most: Infinity,
+      step: 1,
+      isChoice: false,
+    })),
     constants: Object.entries(constants).map(([id, constant]) => ({ id, constant })),
     formulas: Object.entries(formulas).map(([id, formula]) => ({ id, formula })),
     rules: [],

@@ -1,5 +1,5 @@
 // The what-if sheet as a person meets it: scenarios, the grid of quantities, and the questions.
-import { fixture, waitUntil } from '@open-wc/testing';
+import { aTimeout, fixture, waitUntil } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
 import { PlanChangeEvent, type WeekwrightPlanner } from '../../../src/index.js';
 import { PlannerPage } from '../planner-page.js';
@@ -179,10 +179,15 @@ export class SheetPage extends PlannerPage {
     return this.find('.grid .detail [role="combobox"]');
   }
 
-  /** What is said under the formula, as it stands once it is tried. */
-  async note(id = 'formula-here'): Promise<string> {
-    await this.until(() => collapsed(this.find(`#${id}-note`)) !== '', 'something is said of the formula');
-    return collapsed(this.find(`#${id}-note`));
+  /** What is said under the formula over a cell. */
+  get note(): string {
+    return collapsed(this.find('#formula-here-note'));
+  }
+
+  /** Until the formula as it stands is tried and this is said of it. */
+  async hears(part: string): Promise<this> {
+    await waitUntil(() => this.note.includes(part), `"${part}" is said of the formula`, patience);
+    return this.settled();
   }
 
   detailButton(name: string): HTMLButtonElement {
@@ -231,9 +236,17 @@ export class SheetPage extends PlannerPage {
 
   // Questions.
 
+  /** Opens one of the questions by its title; what it needs is fetched then. */
   async askSheet(question: 'sweep' | 'backwards' | 'influence'): Promise<this> {
-    const place = ['sweep', 'backwards', 'influence'].indexOf(question);
-    return this.click(this.at('.question > summary', place));
+    const places = { sweep: '#sweep-input', backwards: '#back-wanted', influence: '#influence-quantity' };
+    await this.click(this.at('.question > summary', Object.keys(places).indexOf(question)));
+    return this.until(() => this.root.querySelector(places[question]) !== null, `${question} opens`);
+  }
+
+  /** Waits until the questions have rested, and are answered for what stands there now. */
+  async answered(): Promise<this> {
+    await aTimeout(400);
+    return this.settled();
   }
 
   async pick(id: string, value: string): Promise<this> {

@@ -1,7 +1,9 @@
-import type { SheetView } from '../sheet-view.js';
-import type { Questions } from './questions.js';
+import type { Words } from '../../../words/words.js';
+import type { QuestionNeeds, Questions } from './questions.js';
 
 /** What the templates of questions read. */
-export interface QuestionView extends SheetView {
+export interface QuestionView {
+  readonly words: Words;
+  readonly bench: QuestionNeeds;
   readonly questions: Questions;
 }

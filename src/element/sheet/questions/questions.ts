@@ -1,4 +1,7 @@
 import { influenceOnWeek, inputOf, sweepWeek, workWeekBackwards } from '../../../plan/scenarios/questions.js';
+import type { PlanInputs } from '../../../plan/document.js';
+import type { RowGroup } from '../../../plan/scenarios/rows.js';
+import type { Method } from '../../../training/method/document.js';
 import type { PlannedScenario } from '../../../plan/scenarios/scenario-planner.js';
 import type { InputQuantity } from '../../../sheet/model.js';
 import type { Influence } from '../../../sheet/explore/influence.js';
@@ -23,7 +26,10 @@ export type Backwards =
 /** What questions need of the bench. */
 export interface QuestionNeeds {
   readonly store: SheetStore;
+  readonly method: Method;
+  readonly groups: readonly RowGroup[];
   unitOf(quantity: string): Unit;
+  set(scenario: string, inputs: Partial<PlanInputs>): void;
   update(): void;
 }
 

@@ -1,0 +1,34 @@
+import { describe, expect, test } from 'vitest';
+import evidence from '../../../../shared/evidence/evidence.json';
+import clubMethod from '../../../../demo/club-method.json';
+import { builtInMethod } from '../../../../src/training/method/built-in.js';
+import { provenanceOf } from '../../../../src/training/method/provenance.js';
+import { quantityIds } from '../../../../src/sheet/sheet.js';
+import { expandMethod } from '../../../../src/training/method/expand.js';
+
+/** Every id under the name `sources`, however deep it lies. */
+function sourcesIn(value: unknown): readonly string[] {
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, each]: [string, unknown]) =>
+    key === 'sources' && Array.isArray(each) ? each.map(String) : sourcesIn(each),
+  );
+}
+
+const known = new Set(evidence.map(({ id }) => id));
+
+describe('every source that is named is in shared/evidence', () => {
+  test.each([
+    ['the built-in method', builtInMethod],
+    ['the method of the example club', clubMethod],
+  ])('by %s', (_, method) => {
+    expect(sourcesIn(method).filter((id) => !known.has(id))).toEqual([]);
+  });
+
+  test('by the derivations of the built-in method', () => {
+    const named = builtInMethod.splits.flatMap((split) =>
+      quantityIds(expandMethod(builtInMethod)).flatMap((id) => provenanceOf(builtInMethod, id, split.id).sources),
+    );
+    expect(named).toContain('sainte-lague');
+    expect(named.filter((id) => !known.has(id))).toEqual([]);
+  });
+});
