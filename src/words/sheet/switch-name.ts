@@ -2,10 +2,10 @@ import type { Method } from '../../training/method/document.js';
 import { splitQuantity } from '../../training/method/names.js';
 import type { Words } from '../words.js';
 
-/** What starts or stops at a turning point: a rule by its name, a split as such. */
+/** What starts or stops at a turning point, in quotation marks: a rule by its name, a split as such. */
 export function switchName(words: Words, { rules, splits }: Method, id: string): string {
   const rule = rules.find((each) => each.id === id);
-  if (rule) return words.capital(words.text(rule.name));
+  if (rule) return words.say('sheet.rule', { name: words.capital(words.text(rule.name)) });
   const split = splits.find((each) => splitQuantity(each.id) === id);
   return split ? words.say('sheet.split', { split: words.text(split.name) }) : id;
 }

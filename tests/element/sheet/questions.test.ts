@@ -202,11 +202,17 @@ describe('what moves it most', () => {
     page.all<HTMLTableRowElement>('.influence tbody tr').map((row) => [...row.cells].map(collapsed));
 
   it('is the hours for strength at four hours: a step is 4.5 minutes', async () => {
-    const page = await open('influence');
+    // In build, trained: a phase or a level next to it has the same split.
+    const page = await (await openSheet('hours="4" phase="build" level="trained"')).askSheet('influence');
     // 30 % of the 15 minutes of a step.
     expect(rows(page)[0]).to.deep.equal(['Hours a week', '−4.5', '+4.5']);
     expect(rows(page)).to.have.length(5);
     expect(rows(page).find(([name]) => name === 'Strength cap')?.slice(1)).to.deep.equal(['none', 'end of range']);
+  });
+
+  it('is the phase where one step leads into the off season: 40 instead of 30 % of 240 minutes', async () => {
+    const page = await open('influence');
+    expect(rows(page)[0]).to.deep.equal(['Season phase', '+24', 'none']);
   });
 
   it('is told by its number and by the length of its bar, the longest first', async () => {

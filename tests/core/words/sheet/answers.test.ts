@@ -110,10 +110,10 @@ describe('backwardsLines(words, method, answer)', () => {
   it('says what comes nearest, and which rule holds it', () => {
     expect(backwardsLines(english, method, ask('strength_minutes', 150))).toEqual([
       'Minutes of strength: 150 minutes is not reached. The nearest is 120 minutes, at 6 hours 40 minutes.',
-      'There it is held: Strength cap.',
+      'There it is held: “Strength cap”.',
     ]);
     expect(backwardsLines(german, method, ask('strength_minutes', 150))[1]).toBe(
-      'Dort wird es gehalten: Obergrenze Kraft.',
+      'Dort wird es gehalten: „Obergrenze Kraft“.',
     );
   });
 
@@ -123,10 +123,10 @@ describe('backwardsLines(words, method, answer)', () => {
     [jump, 'There it jumps from 144 minutes to 120 minutes.'],
     [
       { ...jump, switches: ['strength-cap', 'many-hours'] },
-      'There it jumps from 144 minutes to 120 minutes: Strength cap and Many hours.',
+      'There it jumps from 144 minutes to 120 minutes: “Strength cap” and “Many hours”.',
     ],
     [{ kind: 'extremum', switches: [] }, 'There it turns back or stays as it is.'],
-    [{ kind: 'extremum', switches: ['strength-cap'] }, 'There it is held: Strength cap.'],
+    [{ kind: 'extremum', switches: ['strength-cap'] }, 'There it is held: “Strength cap”.'],
     [{ kind: 'failure' }, 'Right beside it there is no value.'],
     [{ kind: 'choice' }, 'No other choice comes nearer.'],
     [{ kind: 'constant' }, 'It does not depend on hours a week here.'],

@@ -80,8 +80,8 @@ describe('rowName(words, method, row)', () => {
 
 describe('switchName(words, method, id)', () => {
   it.each([
-    ['strength-cap', 'Strength cap', 'Obergrenze Kraft'],
-    ['few-hours', 'Few hours', 'Wenige Stunden'],
+    ['strength-cap', '“Strength cap”', '„Obergrenze Kraft“'],
+    ['few-hours', '“Few hours”', '„Wenige Stunden“'],
     ['split_taper', 'split “taper”', 'Aufteilung „Tapering“'],
     ['gone', 'gone', 'gone'],
   ])('%s is "%s" and "%s"', (id, inEnglish, inGerman) => {

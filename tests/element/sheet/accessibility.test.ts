@@ -1,0 +1,199 @@
+import { aTimeout, expect } from '@open-wc/testing';
+import { a11ySnapshot } from '@web/test-runner-commands';
+import { faultsOf } from '../axe.js';
+import { useMedia } from '../media.js';
+import { collapsed } from '../text.js';
+import { openSheet, type SheetPage } from './sheet-page.js';
+
+const plain = (lang: string): Promise<SheetPage> => openSheet(`hours="4" phase="base" lang="${lang}"`, 'sheet');
+const button = (page: SheetPage, place: number): HTMLElement => page.at('.toolbar button', place);
+
+/** Every state that a sheet can be in, and how a person gets there. */
+const states: Readonly<Record<string, (lang: string) => Promise<SheetPage>>> = {
+  'as it starts': plain,
+  'with six scenarios': async (lang) => {
+    const page = await plain(lang);
+    for (let time = 0; time < 6; time += 1) await page.click(button(page, 0));
+    return page;
+  },
+  'with details open and an override': async (lang) => {
+    const page = await plain(lang);
+    await page.click(button(page, 0));
+    await page.override('strength_minutes', 1, '100');
+    return page.open(page.cell('strength_minutes', 1));
+  },
+  'with a formula that is wrong': async (lang) => {
+    const page = await plain(lang);
+    await page.open(page.cell('strength_minutes'));
+    await page.fill(page.formula, '2 * strenght_cap');
+    return page.until(() => page.formula.ariaInvalid === 'true', 'the error is told');
+  },
+  'with a scenario without a plan': async (lang) => {
+    const page = await plain(lang);
+    return page.override('strength_minutes', 0, '500');
+  },
+  'with all groups and a block': async (lang) => {
+    const page = await plain(lang);
+    for (const id of ['rules', 'inputs', 'limits', 'splits']) await page.openGroup(id);
+    await page.goTo(page.cell('strength_minutes'));
+    return page.pressWith(['Shift'], 'ArrowDown', 'ArrowLeft');
+  },
+  'with the switches of a rule': async (lang) => {
+    const page = await plain(lang);
+    await page.openGroup('rules');
+    return page.open(page.cell('rule strength-cap'));
+  },
+  'with the form of a new row': async (lang) => {
+    const page = await plain(lang);
+    await page.click(page.find('.sheet > .act'));
+    await page.fill(page.find<HTMLInputElement>('#formula-row'), '1');
+    return page.press('Enter');
+  },
+  'with the sweep and its table': async (lang) => {
+    const page = await (await plain(lang)).askSheet('sweep');
+    await page.click(page.find('.sweep-table summary'));
+    return page;
+  },
+  'with a question worked backwards': async (lang) => (await plain(lang)).askSheet('backwards'),
+  'with a wanted text that is none': async (lang) => {
+    const page = await (await plain(lang)).askSheet('backwards');
+    await page.fill(page.find<HTMLInputElement>('#back-wanted'), '?');
+    return page.answered();
+  },
+  'with what moves it most': async (lang) => (await plain(lang)).askSheet('influence'),
+  'with a menu open': async (lang) => {
+    const page = await plain(lang);
+    await page.click(button(page, 0));
+    return page.click(page.menu(1));
+  },
+  'with a typed number that is none': async (lang) => {
+    const page = await plain(lang);
+    await page.fill(page.find<HTMLInputElement>('#a-hours'), 'abc');
+    return page.press('Enter');
+  },
+};
+
+for (const scheme of ['light', 'dark'] as const)
+  for (const lang of ['en', 'de'])
+    describe(`axe finds nothing in a sheet, ${scheme}, ${lang}`, () => {
+      before(async () => {
+        document.documentElement.style.colorScheme = scheme;
+        document.body.style.background = 'Canvas';
+        await useMedia({ 'prefers-color-scheme': scheme });
+      });
+
+      after(async () => {
+        document.documentElement.style.removeProperty('color-scheme');
+        await useMedia();
+      });
+
+      for (const [state, open] of Object.entries(states))
+        it(state, async () => {
+          const page = await open(lang);
+          expect(await faultsOf(page)).to.deep.equal([]);
+        });
+    });
+
+it('axe finds a fault of the sheet where there is one', async () => {
+  const page = await plain('en');
+  page.find('#scenario-a').remove();
+  for (const label of page.all('[id^="inputs-"]')) label.removeAttribute('id');
+  expect((await faultsOf(page)).join()).to.include('label: Form elements must have labels');
+});
+
+describe('what a screen reader is given', () => {
+  interface Node {
+    readonly role: string;
+    readonly name?: string;
+    readonly valuetext?: string;
+    readonly value?: string | number;
+    readonly children?: readonly Node[];
+  }
+  const flat = (node: Node): Node[] => [node, ...(node.children ?? []).flatMap(flat)];
+  const named = async (roles: RegExp): Promise<string[]> =>
+    flat((await a11ySnapshot({})) as unknown as Node)
+      .filter(({ role }) => roles.test(role))
+      .map(({ role, name = '', value, valuetext }) => {
+        const said = valuetext ?? value;
+        return `${role}: ${name}${said === undefined ? '' : ` = ${String(said)}`}`;
+      });
+
+  async function openTwo(): Promise<SheetPage> {
+    const page = await openSheet('hours="4" phase="base"', 'sheet');
+    await page.add();
+    return page.set(1, 'hours', 6);
+  }
+
+  it('are sliders named by what they move and by their scenario', async () => {
+    await openTwo();
+    expect(await named(/slider/)).to.deep.equal([
+      'slider: Hours a week 4 h, base = 4 hours',
+      'slider: Hours a week 6 h, base = 6 hours',
+      'slider: Season phase 4 h, base = Base',
+      'slider: Season phase 6 h, base = Base',
+      'slider: Athlete level 4 h, base = Developing',
+      'slider: Athlete level 6 h, base = Developing',
+      'slider: Strength cap 4 h, base = 120 minutes',
+      'slider: Strength cap 6 h, base = 120 minutes',
+    ]);
+  });
+
+  it('are a radio, a name and a menu for every scenario', async () => {
+    await openTwo();
+    const nodes = await named(/radio|DisclosureTriangle/);
+    expect(nodes.filter((node) => node.startsWith('radio'))).to.deep.equal([
+      'radio: On show above: 4 h, base',
+      'radio: On show above: 6 h, base',
+    ]);
+    expect(nodes.join()).to.include('4 h, base: more').and.include('6 h, base: more');
+  });
+
+  it('is a grid with heads of rows and columns, and cells with their marks', async () => {
+    const page = await openTwo();
+    await page.override('strength_minutes', 1, '100');
+    const grid = page.find<HTMLTableElement>('.grid');
+    expect([grid.getAttribute('role'), grid.ariaMultiSelectable]).to.deep.equal(['grid', 'true']);
+    expect(grid.caption && collapsed(grid.caption)).to.equal('Quantities of the scenarios');
+    for (const row of grid.querySelectorAll<HTMLTableRowElement>('tr:not(.group, .detail)')) {
+      expect(row.cells).to.have.length(3);
+      expect(row.cells[0]?.matches('th[scope]')).to.equal(true);
+    }
+    expect(collapsed(page.cell('strength_minutes', 1))).to.equal('100 +28, set by hand');
+  });
+
+  it('are groups of buttons, regions and headings with names', async () => {
+    const page = await openTwo();
+    await page.open(page.cell('strength_minutes', 1));
+    const regions = await named(/^(?:group|region|heading)$/);
+    expect(regions.join()).to.include('region: Strength in “6 h, base”').and.include('region: Ask the sheet');
+    expect(regions.filter((each) => /: $/.test(each))).to.deep.equal([]);
+  });
+});
+
+describe('status messages of a sheet', () => {
+  it('do not chatter while a slider moves: one for twenty keys', async () => {
+    const page = await openSheet('hours="4" phase="base"');
+    const said: string[] = [];
+    const statuses = page.all('[role="status"], [role="alert"], [aria-live]');
+    const observer = new MutationObserver((records) => {
+      for (const { target } of records) said.push(collapsed(target));
+    });
+    for (const status of statuses) observer.observe(status, { childList: true, characterData: true, subtree: true });
+    page.input(0, 'hours').focus();
+    for (let key = 0; key < 20; key += 1) await page.press('ArrowRight');
+    await aTimeout(900);
+    observer.disconnect();
+    expect(said).to.have.length(1);
+    expect(said[0]).to.include('Nine hours in base').and.not.include('value');
+  });
+
+  it('tell what came of an act on the whole sheet', async () => {
+    const page = await openSheet('hours="4" phase="base"');
+    const region = page.find('.message');
+    expect([region.getAttribute('role'), collapsed(region)]).to.deep.equal(['status', '']);
+    await page.add(6);
+    expect(page.message).to.equal('6 scenarios at most');
+    await page.set(0, 'hours', 5);
+    expect(page.message).to.equal('');
+  });
+});
