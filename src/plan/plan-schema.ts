@@ -10,12 +10,13 @@ const session = v.pipe(v.number(), v.integer(), v.minValue(1));
 /** JSON has no NaN: where a quantity failed there is null. */
 const valueOrNull = v.nullable(v.number());
 
-/** Nothing to say in a JSON Schema, whose objects are never lists; `v.record` alone takes lists too. */
+/** Nothing to say in a JSON Schema, whose objects are never lists; `v.record` alone takes an empty list for a record. */
 export const isNoList = 'is no list';
 const byName = <T extends v.GenericSchema>(schema: T) =>
   v.pipe(
-    v.record(v.string(), schema),
+    v.unknown(),
     v.check((given) => !Array.isArray(given), isNoList),
+    v.record(v.string(), schema),
   );
 
 /** Why a quantity has no number; the cause of a cause may lie deeper still. */

@@ -38,6 +38,7 @@ export function jsonSchema(document: keyof typeof publications, root: URL): Json
   const { title, schema, type, definitions }: Publication = publications[document];
   const { $schema, ...rest } = toJsonSchema(schema, {
     target: 'draft-2020-12',
+    typeMode: 'output',
     definitions: { ...definitions },
     overrideAction: ({ valibotAction, jsonSchema }) =>
       'message' in valibotAction && valibotAction.message === isNoList ? jsonSchema : null,

@@ -43,6 +43,13 @@ interface NewRow {
   readonly isUnnamed: boolean;
 }
 
+/** What the rows of the sheet are, which all scenarios share. */
+interface Ground {
+  readonly of: ScenarioSheet;
+  readonly method: Method;
+  readonly groups: readonly RowGroup[];
+}
+
 /** What the sheet shows at the moment, and everything that a person can do to it. */
 export class Bench {
   readonly store: SheetStore;
@@ -54,6 +61,7 @@ export class Bench {
   newRow: NewRow | null = null;
   message: Message | null = null;
   readonly #seat: Seat;
+  #lastGround: Ground | null = null;
 
   constructor(seat: Seat, store: SheetStore) {
     this.#seat = seat;
@@ -66,11 +74,21 @@ export class Bench {
 
   /** The method with the rows that people added, by which names are read. */
   get method(): Method {
-    return methodOf(this.store.sheet, this.store.onShow);
+    return this.#ground.method;
   }
 
   get groups(): readonly RowGroup[] {
-    return rowGroups(this.method);
+    return this.#ground.groups;
+  }
+
+  /** The same objects until the rows or the rules for all scenarios change: every cell asks for them. */
+  get #ground(): Ground {
+    const { sheet } = this.store;
+    const last = this.#lastGround;
+    if (last?.of.rows === sheet.rows && last.of.rulesOff === sheet.rulesOff) return last;
+    const method = methodOf(sheet, { rulesOff: [] });
+    this.#lastGround = { of: sheet, method, groups: rowGroups(method) };
+    return this.#lastGround;
   }
 
   /** What a quantity is counted in. */

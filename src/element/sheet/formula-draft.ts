@@ -52,7 +52,9 @@ export class FormulaDraft {
     if (text !== this.text) return;
     const formula = formulaText(text);
     const trial =
-      formula === '' ? null : await this.#planner.tryOut(sheetWith(formula), { scenario, quantity, formula });
+      formula === ''
+        ? null
+        : await this.#planner.tryOut(sheetWith(formula), { scenario, quantity, formula }).catch(() => null);
     if (text !== this.text) return;
     this.trial = trial;
     this.#host.requestUpdate();

@@ -53,6 +53,10 @@ export const narrowStyles = css`
       background: var(--tint);
       border-color: var(--accent);
     }
+    /* A name takes two lines with some inputs: their room is kept. */
+    .grid thead th {
+      block-size: calc(2lh + 8px);
+    }
     .grid td {
       overflow-wrap: anywhere;
     }

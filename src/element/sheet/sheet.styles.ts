@@ -248,8 +248,7 @@ export const sheetStyles = css`
     background: var(--ground);
   }
 
-  .sheet .why h4,
-  .sheet h5 {
+  .sheet :is(h4, h5) {
     margin: 0;
     font: inherit;
     font-weight: 600;
@@ -257,8 +256,9 @@ export const sheetStyles = css`
 
   .question-field {
     display: inline-grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 4px;
-    min-inline-size: 0;
+    max-inline-size: 100%;
   }
 
   .question-field label {

@@ -34,12 +34,17 @@ export class Sheet {
 
   /** What changes with every act; a plan made before is stale where it is another. */
   get version(): unknown {
-    return this.#bench?.store.shown ?? this;
+    return this.#current?.store.shown ?? this;
+  }
+
+  /** The bench of the method in use; null while it is on its way. */
+  get #current(): Bench | null {
+    return this.#bench?.store.sheet.method === this.#method ? this.#bench : null;
   }
 
   /** The planner of the scenario on show; null while the sheet is not ready. */
   get planner(): Planner | null {
-    return this.#bench?.store.shown?.planner ?? null;
+    return this.#current?.store.shown?.planner ?? null;
   }
 
   /** The plan of the scenario on show, after it has taken over what is asked for; null while the sheet is not ready. */
@@ -47,7 +52,7 @@ export class Sheet {
     const read = readRequest(request, method);
     if (!read.ok) return read;
     if (method !== this.#method) void this.#begin(method, read.value);
-    return this.#bench?.store.sheet.method === method ? this.#bench.store.follow(read.value) : null;
+    return this.#current?.store.follow(read.value) ?? null;
   }
 
   /** A slider that is let go ends a step. */
@@ -80,8 +85,16 @@ export class Sheet {
   async #begin(method: Method, request: ReadRequest): Promise<void> {
     this.#method = method;
     const store = new SheetStore(method, request);
-    await store.ready();
+    // The network may be gone, and with it the parser for a coach's formulas: the next change tries again.
+    const isReady = await store.ready().then(
+      () => true,
+      () => false,
+    );
     if (this.#method !== method) return;
+    if (!isReady) {
+      this.#method = null;
+      return;
+    }
     this.#bench = new Bench(this.#seat, store);
     this.#seat.host.requestUpdate();
     await sheetFromLink(this.#bench);

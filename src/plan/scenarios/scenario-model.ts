@@ -6,7 +6,7 @@ import { expandMethod } from '../../training/method/expand.js';
 import type { Scenario, ScenarioSheet } from './document.js';
 
 /** The method as a sheet has changed it for one scenario: rules that are off, and rows of a person's own. */
-export function methodOf({ method, rows, rulesOff }: ScenarioSheet, scenario: Scenario): Method {
+export function methodOf({ method, rows, rulesOff }: ScenarioSheet, scenario: Pick<Scenario, 'rulesOff'>): Method {
   const off = new Set([...rulesOff, ...scenario.rulesOff]);
   if (rows.length === 0 && off.size === 0) return method;
   const { quantities = [], rules } = method;

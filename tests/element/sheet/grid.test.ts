@@ -214,7 +214,12 @@ describe('a block', () => {
     await page.goTo(page.cell('tempo_minutes', 0));
     expect(page.marked).to.deep.equal([]);
     await page.pressWith(['Shift'], 'ArrowDown', 'ArrowRight');
-    expect(page.marked).to.deep.equal(['tempo_minutes a', 'tempo_minutes b', 'intervals_minutes a', 'intervals_minutes b']);
+    expect(page.marked).to.deep.equal([
+      'tempo_minutes a',
+      'tempo_minutes b',
+      'intervals_minutes a',
+      'intervals_minutes b',
+    ]);
     await page.pressWith(['Shift'], 'ArrowUp', 'ArrowUp', 'ArrowLeft');
     expect(page.marked).to.deep.equal(['slow_minutes a', 'tempo_minutes a']);
     await page.press('ArrowDown');

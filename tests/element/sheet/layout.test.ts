@@ -34,15 +34,19 @@ function misfits(page: SheetPage): string[] {
 
 /** Texts that are cut off by their own box. */
 function cut(page: SheetPage): string[] {
-  return page
-    .all('.sheet *:not(option, input, select, textarea, svg *)')
-    .filter((each) => each.checkVisibility({ visibilityProperty: true }) && !each.closest('.visually-hidden, .scroll'))
-    .filter((each) => {
-      const { overflowX, overflowY } = getComputedStyle(each);
-      const hides = overflowX === 'hidden' || overflowX === 'clip' || overflowY === 'hidden' || overflowY === 'clip';
-      return hides && (each.scrollWidth > each.clientWidth + 1 || each.scrollHeight > each.clientHeight + 1);
-    })
-    .map((each) => `${each.tagName} ${each.className} ${each.id}`);
+  return (
+    page
+      .all('.sheet *:not(option, input, select, textarea, svg *)')
+      .filter((each) => each.checkVisibility({ visibilityProperty: true }))
+      // The names inside the drawing end in dots where they are long; the line under it has them whole.
+      .filter((each) => !each.closest('.visually-hidden, .scroll, .columns-box, .sweep-plot'))
+      .filter((each) => {
+        const { overflowX, overflowY } = getComputedStyle(each);
+        const hides = overflowX === 'hidden' || overflowX === 'clip' || overflowY === 'hidden' || overflowY === 'clip';
+        return hides && (each.scrollWidth > each.clientWidth + 1 || each.scrollHeight > each.clientHeight + 1);
+      })
+      .map((each) => `${each.tagName} ${each.className} ${each.id}`)
+  );
 }
 
 const fits = (page: SheetPage): void => {
@@ -180,16 +184,21 @@ describe('nothing jumps while a slider of a column moves', () => {
       const page = await openSheet('hours="4" phase="base"', 'sheet');
       page.element.style.inlineSize = `${String(width)}px`;
       await page.add();
-      const tops = (): string =>
-        page
-          .all('.sheet :is(input[type="range"], th[data-row], button)')
-          .map((each) => Math.round(each.getBoundingClientRect().top - page.element.getBoundingClientRect().top))
-          .join();
+      // On a phone the difference of the last share can take a line more, under everything else that is open.
+      const last = width < 640 ? 'group rules' : 'nothing';
+      const tops = (): string[] => {
+        const all = page.all('.sheet :is(input[type="range"], th[data-row], button)').map((each) => {
+          const top = Math.round(each.getBoundingClientRect().top - page.element.getBoundingClientRect().top);
+          return `${each.dataset['row'] ?? each.tagName} ${String(top)}`;
+        });
+        const end = all.findIndex((line) => line.startsWith(last));
+        return end === -1 ? all : all.slice(0, end);
+      };
       const before = tops();
       const slider = page.input(1, 'hours');
       for (const hours of [8, 4.25, 1, 0.5, 12.75, 20]) {
         await page.slide(slider, hours);
-        expect(tops(), `${String(hours)} hours`).to.equal(before);
+        expect(tops(), `${String(hours)} hours`).to.deep.equal(before);
       }
     });
 });

@@ -41,7 +41,9 @@ describe('strength set to 100 minutes at eight hours', () => {
 
   it('is told in the split panel, and its sessions are made of it', async () => {
     const page = await set();
-    expect(page.notices).to.include('Strength is set by hand: 100 minutes instead of 120 minutes; the others give way.');
+    expect(page.notices).to.include(
+      'Strength is set by hand: 100 minutes instead of 120 minutes; the others give way.',
+    );
     expect(shownPlan(page).minutes.strength).to.equal(100);
     expect(page.row('strength')).to.deep.include({ exact: '100', planned: '100' });
     const sum = shownPlan(page).sessions.strength.reduce((total, each) => total + each, 0);

@@ -69,7 +69,13 @@ describe('a sweep of the hours', () => {
     const page = await open('sweep');
     await page.click(page.find('.sweep-table summary'));
     const rows = page.all<HTMLTableRowElement>('.values tr').map((row) => [...row.cells].map(collapsed));
-    expect(rows[0]?.slice(1)).to.deep.equal(['Slow running', 'Tempo running', 'Intervals', 'Cross-training', 'Strength']);
+    expect(rows[0]?.slice(1)).to.deep.equal([
+      'Slow running',
+      'Tempo running',
+      'Intervals',
+      'Cross-training',
+      'Strength',
+    ]);
     // Half an hour to twenty by quarters, and the head.
     expect(rows).to.have.length(1 + 79);
     expect(rows.find(([head]) => head === '4 h')).to.deep.equal(['4 h', '72', '36', '24', '36', '72']);
@@ -207,7 +213,11 @@ describe('what moves it most', () => {
     // 30 % of the 15 minutes of a step.
     expect(rows(page)[0]).to.deep.equal(['Hours a week', '−4.5', '+4.5']);
     expect(rows(page)).to.have.length(5);
-    expect(rows(page).find(([name]) => name === 'Strength cap')?.slice(1)).to.deep.equal(['none', 'end of range']);
+    expect(
+      rows(page)
+        .find(([name]) => name === 'Strength cap')
+        ?.slice(1),
+    ).to.deep.equal(['none', 'end of range']);
   });
 
   it('is the phase where one step leads into the off season: 40 instead of 30 % of 240 minutes', async () => {
@@ -217,12 +227,14 @@ describe('what moves it most', () => {
 
   it('is told by its number and by the length of its bar, the longest first', async () => {
     const page = await open('influence', 'level="new"');
-    const widths = page.all('.influence tbody tr').map((row) =>
-      Math.max(
-        0,
-        ...[...row.querySelectorAll('.bar')].map((bar) => Number.parseFloat(getComputedStyle(bar, '::before').width)),
-      ),
-    );
+    const widths = page
+      .all('.influence tbody tr')
+      .map((row) =>
+        Math.max(
+          0,
+          ...[...row.querySelectorAll('.bar')].map((bar) => Number.parseFloat(getComputedStyle(bar, '::before').width)),
+        ),
+      );
     expect(widths).to.deep.equal([...widths].sort((one, other) => other - one));
     expect(widths[0]).to.be.greaterThan(20);
   });

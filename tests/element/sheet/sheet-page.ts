@@ -76,7 +76,9 @@ export class SheetPage extends PlannerPage {
 
   /** A slider of a scenario by the label of its row: "hours". */
   input(column: number, label: string): HTMLInputElement {
-    return this.find(`.inputs-table input[type="range"][aria-labelledby="inputs-${label} scenario-${this.id(column)}"]`);
+    return this.find(
+      `.inputs-table input[type="range"][aria-labelledby="inputs-${label} scenario-${this.id(column)}"]`,
+    );
   }
 
   /** Moves a slider of a scenario; until it is let go there is no change event. */
@@ -149,7 +151,9 @@ export class SheetPage extends PlannerPage {
 
   /** What is marked: "strength_minutes a". */
   get marked(): string[] {
-    return this.all('.grid [aria-selected="true"]').map(({ dataset: { row, column } }) => `${row ?? ''} ${column ?? ''}`);
+    return this.all('.grid [aria-selected="true"]').map(
+      ({ dataset: { row, column } }) => `${row ?? ''} ${column ?? ''}`,
+    );
   }
 
   async goTo(target: HTMLElement): Promise<this> {

@@ -71,7 +71,7 @@ describe('taking back', () => {
       () => page.override('strength_minutes', 1, '100'),
       () => page.chooseFromMenu(1, 'Compare the others with this'),
       () => page.chooseFromMenu(0, 'Copy'),
-      () => page.chooseFromMenu(1, 'Move to the front'),
+      () => page.chooseFromMenu(2, 'Move to the front'),
       () => page.set(2, 'phase', 4),
       () => page.chooseFromMenu(0, 'Remove'),
     ];
@@ -90,8 +90,8 @@ describe('taking back', () => {
       expect(state()).to.equal(after);
     }
     expect(can(page)).to.deep.equal([true, false]);
-    expect(page.scenarios).to.deep.equal(['4 h, base', 'Good week']);
-    expect(page.shown('strength_minutes', 1).said).to.equal(', set by hand');
+    expect(page.scenarios).to.deep.equal(['Good week', '4 h, taper']);
+    expect(page.shown('strength_minutes', 0).said).to.equal(', set by hand');
   });
 });
 

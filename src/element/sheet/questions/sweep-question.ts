@@ -77,7 +77,7 @@ function drawn(view: QuestionView, swept: Swept): TemplateResult {
 function turningPoints({ words, bench }: QuestionView, { input, points }: Swept): TemplateResult {
   if (points.length === 0) return html`<p class="quiet">${words.say('sheet.no-turning-points')}</p>`;
   const line = (point: TurningPoint): string => turningPointLine(words, bench.method, { input: input.id, point });
-  return html`<h5>${words.say('sheet.turning-points')}</h5>
+  return html`<h4>${words.say('sheet.turning-points')}</h4>
     <ol class="turning-points">
       ${points.map((point) => html`<li>${line(point)}</li>`)}
     </ol>`;
