@@ -1,4 +1,4 @@
-// The library without a page: plans from requests, and methods checked.
+// The library without a page: plans from requests, methods checked, scenarios side by side and what is asked of them.
 export { builtInPlanner, createPlanner, planWeek } from './plan.js';
 export type {
   Planner,
@@ -14,3 +14,26 @@ export type { Outcome, Problem, ProblemCode } from './problem.js';
 export type { Method } from './training/method/document.js';
 export { categoryIds, eventIds, levelIds, phaseIds } from './training/method/ids.js';
 export type { CategoryId, EventId, LevelId, PhaseId, Status } from './training/method/ids.js';
+export {
+  copyScenario,
+  makeReference,
+  moveScenario,
+  newSheet,
+  removeRow,
+  removeScenario,
+  renameScenario,
+  setFormula,
+  setInputs,
+  setOverride,
+  setRow,
+  setSessions,
+  switchRule,
+} from './plan/scenarios/change.js';
+export type { OwnRow, Scenario, ScenarioSheet } from './plan/scenarios/document.js';
+export { beginHistory, record, redo, settle, undo } from './plan/scenarios/history.js';
+export type { History } from './plan/scenarios/history.js';
+export { influenceOnWeek, sweepWeek, workWeekBackwards } from './plan/scenarios/questions.js';
+export { readScenarios } from './plan/scenarios/read-scenarios.js';
+export { ScenarioPlanner } from './plan/scenarios/scenario-planner.js';
+export type { PlannedScenario } from './plan/scenarios/scenario-planner.js';
+export { writeScenarios } from './plan/scenarios/write-scenarios.js';

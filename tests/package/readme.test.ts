@@ -47,10 +47,10 @@ describe('the command prints what README.md shows (else: npm run compile)', () =
   });
 });
 
-test('the library does what README.md shows', () => {
-  const program = shownFiles['week.mjs'] ?? '';
-  writeFileSync(`${consumer}week.mjs`, program);
-  const { stdout, stderr } = spawnSync('node', ['week.mjs'], { cwd: consumer, encoding: 'utf8' });
+test.each(['week.mjs', 'what-if.mjs'])('the library does what README.md shows in %s', (file) => {
+  const program = shownFiles[file] ?? '';
+  writeFileSync(`${consumer}${file}`, program);
+  const { stdout, stderr } = spawnSync('node', [file], { cwd: consumer, encoding: 'utf8' });
   const promised = [...program.matchAll(/console\.log\(.*\); \/\/ (.*)/g)].map(([, line]) => line);
   expect(promised.length).toBeGreaterThan(3);
   expect([stdout.trimEnd().split('\n'), stderr]).toEqual([promised, '']);
