@@ -70,19 +70,20 @@ test('the sizes are true to within a twentieth', () => {
   }
 });
 
-describe('the picture', () => {
-  const files = [...readme.matchAll(/src(?:set)?="(shared\/pictures\/.+?)"/g)].map(([, file = '']) => file);
-
+describe.each(['planner', 'sheet'])('the picture of the %s', (name) => {
   test('is there, in light and dark, as large as README.md says, and not heavy', () => {
-    const [, width, height] = /<img .*?width="(\d+)" height="(\d+)"/s.exec(readme) ?? [];
-    expect(files).toHaveLength(2);
-    for (const file of files) {
+    const image = new RegExp(`<img\\s+src="shared/pictures/${name}-light.png"\\s+width="(\\d+)"\\s+height="(\\d+)"`);
+    const [, width, height] = image.exec(readme) ?? [];
+    expect(readme).toContain(`srcset="shared/pictures/${name}-dark.png"`);
+    for (const file of ['light', 'dark'].map((scheme) => `shared/pictures/${name}-${scheme}.png`)) {
       const png = readFileSync(installed + file);
       expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([2 * Number(width), 2 * Number(height)]);
       expect(statSync(installed + file).size).toBeLessThan(150_000);
     }
   });
+});
 
+describe('the picture of the planner', () => {
   test('shows what its description says', () => {
     const plan = planWeek({ hours: 7, phase: 'build', level: 'trained', event: 'marathon' });
     if (!plan.ok) throw new Error('the week of the picture has no plan');

@@ -1,7 +1,17 @@
 import type { Page } from 'puppeteer-core';
 import { describe, expect, test } from 'vitest';
-import { planOf } from './driving.js';
-import { copiedLink, gridText, messageOf, pressOn, pressTool, putOver, sheetOf, typeInto } from './sheet-driving.js';
+import { inPlanner, planOf } from './driving.js';
+import {
+  appears,
+  copiedLink,
+  gridText,
+  messageOf,
+  pressOn,
+  pressTool,
+  putOver,
+  sheetOf,
+  typeInto,
+} from './sheet-driving.js';
 import { useBrowser } from './web.js';
 
 const web = useBrowser();
@@ -31,9 +41,7 @@ async function opens(
 ): Promise<{ page: Page; message: string; grid: string[]; close: () => Promise<void> }> {
   const opened = await web.open(withHash(hash));
   const page = await sheetOf(opened);
-  await page.waitForFunction(
-    () => document.querySelector('weekwright-planner')?.shadowRoot?.querySelector('.message p') !== null,
-  );
+  await appears(page, '.message p');
   expect(opened.complaints).toEqual([]);
   return { page, message: await messageOf(page), grid: await gridText(page), close: opened.close };
 }
@@ -61,9 +69,7 @@ describe('a link to a sheet', () => {
     await page.evaluate((hash) => {
       location.hash = hash;
     }, hashOf(built.href));
-    await page.waitForFunction(
-      () => document.querySelector('weekwright-planner')?.shadowRoot?.querySelector('.message p') !== null,
-    );
+    await appears(page, '.message p');
     expect(await gridText(page)).toEqual(built.grid);
     await pressTool(page, 'Undo');
     expect((await gridText(page)).join(), 'what was there before is one step away').not.toContain('Bad week');
@@ -78,11 +84,12 @@ describe('a link to a sheet', () => {
       Object.defineProperty(navigator.clipboard, 'write', { value: () => Promise.reject(new Error('not allowed')) });
     });
     await pressTool(page, 'Copy link');
-    const field = await page.waitForSelector('weekwright-planner >>> .message textarea');
-    const text = await field?.evaluate((element) => (element instanceof HTMLTextAreaElement ? element.value : ''));
+    await appears(page, '.message textarea');
+    const field = await inPlanner(page, '.message textarea');
+    const text = await field.evaluate((element) => (element instanceof HTMLTextAreaElement ? element.value : ''));
     expect(text).toMatch(/#weekwright=1\.[\w-]+$/);
     expect(await messageOf(page)).toContain('copy it by hand');
-    const again = await opens(hashOf(text ?? ''));
+    const again = await opens(hashOf(text));
     expect(again.message).toBe('The sheet comes from the link.');
     await again.close();
     await opened.close();
@@ -145,7 +152,7 @@ describe('a link that cannot be opened says why and changes nothing:', () => {
     await page.evaluate(() => {
       location.hash = 'weekwright=1.abc';
     });
-    await page.waitForSelector('weekwright-planner >>> .message .wrong');
+    await appears(page, '.message .wrong');
     expect(await gridText(page)).toEqual(before);
     await opened.close();
   });

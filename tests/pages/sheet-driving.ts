@@ -5,9 +5,18 @@ import type { OpenPage } from './web.js';
 
 type Key = 'Enter' | 'Escape' | 'ArrowRight' | 'Delete';
 
+/** Until something is there in the first planner of a page; the browser's own waiting sees no change in a shadow root. */
+export async function appears(page: Page, selector: string): Promise<void> {
+  await page.waitForFunction(
+    (wanted) => Boolean(document.querySelector('weekwright-planner')?.shadowRoot?.querySelector(wanted)),
+    { polling: 50, timeout: 15_000 },
+    selector,
+  );
+}
+
 /** Until the first planner of a page has its sheet. */
 export async function sheetOf({ page }: Pick<OpenPage, 'page'>): Promise<Page> {
-  await page.waitForSelector('weekwright-planner >>> .grid');
+  await appears(page, '.grid');
   return page;
 }
 
@@ -44,11 +53,12 @@ export async function pressTool(page: Page, name: string): Promise<void> {
 /** Types a value or a formula over a cell, and waits until it is taken. */
 export async function putOver(page: Page, cell: string, formula: string): Promise<void> {
   await pressOn(page, cell, 'Enter');
-  await page.waitForSelector('weekwright-planner >>> .grid .detail');
+  await appears(page, '.grid .detail');
   await typeInto(page, '#formula-here', formula);
   await page.keyboard.press('Enter');
   await page.waitForFunction(
     () => !document.querySelector('weekwright-planner')?.shadowRoot?.querySelector('.grid .detail'),
+    { polling: 50, timeout: 15_000 },
   );
   await settled(page);
 }

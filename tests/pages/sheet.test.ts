@@ -1,7 +1,17 @@
 import type { CDPSession, Page } from 'puppeteer-core';
 import { describe, expect, test } from 'vitest';
 import { inPlanner, planOf } from './driving.js';
-import { copiedLink, gridText, pressOn, pressTool, putOver, settled, sheetOf, typeInto } from './sheet-driving.js';
+import {
+  appears,
+  copiedLink,
+  gridText,
+  pressOn,
+  pressTool,
+  putOver,
+  settled,
+  sheetOf,
+  typeInto,
+} from './sheet-driving.js';
 import { useBrowser } from './web.js';
 
 const web = useBrowser();
@@ -13,7 +23,7 @@ const count = (requests: readonly string[], name: RegExp): number => requests.fi
 async function askAll(page: Page): Promise<void> {
   for (const [place, answer] of ['#sweep-reading', '#back-wanted', '.influence'].entries()) {
     await pressOn(page, `.question:nth-of-type(${place + 1}) > summary`, 'Enter');
-    await page.waitForSelector(`weekwright-planner >>> ${answer}`);
+    await appears(page, answer);
   }
   await settled(page);
 }
@@ -99,12 +109,12 @@ test('every state of the sheet keeps to the strict policy', async () => {
   await inPlanner(page, '.failures');
   await pressOn(page, '.grid td[data-row="strength_minutes"][data-column="a"]', 'Enter');
   await typeInto(page, '#formula-here', '2 * strenght_cap');
-  await page.waitForSelector('weekwright-planner >>> .formula-note mark');
+  await appears(page, '.formula-note mark');
   await copiedLink(page);
   await page.evaluate(() => {
     location.hash = 'weekwright=2.abc';
   });
-  await page.waitForSelector('weekwright-planner >>> .message .wrong');
+  await appears(page, '.message .wrong');
   await page.$eval('weekwright-planner', async (planner) => {
     planner.lang = 'de';
     await planner.updateComplete;

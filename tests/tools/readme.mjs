@@ -28,11 +28,16 @@ async function answer(command) {
   return printed;
 }
 
-/** The picture has two pixels a point. */
-async function sizePicture(markdown) {
-  const png = await readFile(new URL('shared/pictures/planner-light.png', root));
-  const [width, height] = [png.readUInt32BE(16) / 2, png.readUInt32BE(20) / 2];
-  return markdown.replace(/ width="\d+" height="\d+"/, ` width="${width}" height="${height}"`);
+/** The pictures have two pixels a point. */
+async function sizePictures(markdown) {
+  let sized = markdown;
+  for (const [image, file] of markdown.matchAll(/<img\s+src="(.+?)"\s+width="\d+"\s+height="\d+"/g)) {
+    const png = await readFile(new URL(file, root));
+    const [width, height] = [png.readUInt32BE(16) / 2, png.readUInt32BE(20) / 2];
+    const size = `width="${width}" height="${height}"`;
+    sized = sized.replace(image, image.replace(/width="\d+"\s+height="\d+"/, size));
+  }
+  return sized;
 }
 
 const manifest = await analyze({
@@ -40,7 +45,7 @@ const manifest = await analyze({
   cwd: fileURLToPath(root),
   noWrite: true,
 });
-const filled = fillTables(await answerConsoles(await sizePicture(readme), answer), manifest);
+const filled = fillTables(await answerConsoles(await sizePictures(readme), answer), manifest);
 const fresh = await format(filled, { filepath: 'README.md', printWidth: 120, singleQuote: true });
 if (!process.argv.includes('--check')) await writeFile(file, fresh);
 else if (fresh !== readme) throw new Error('README.md is stale: run `npm run compile`');

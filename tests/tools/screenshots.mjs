@@ -1,5 +1,5 @@
 // npm run screenshots: every demo page at three widths in both schemes, into reports/screenshots, for people to look at;
-// and the picture of the planner in README.md, light and dark, into shared/pictures. `npm run build` comes first.
+// and the pictures in README.md, light and dark, into shared/pictures. `npm run build` comes first.
 import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { startBrowser } from './browser-page.mjs';
@@ -21,18 +21,45 @@ async function savePage(name, look) {
   await close();
 }
 
-/** A week in which a rule acts; two pixels a point, for sharp letters on any screen; the page does not show at the corners. */
-async function savePlanner(scheme) {
+/** Runs in the page: a week in which a rule acts. */
+function showWeek(element) {
+  Object.assign(element, { panels: 'split', hours: 7, phase: 'build', level: 'trained', event: 'marathon' });
+  return element.updateComplete;
+}
+
+/** Runs in the page: three scenarios, one of them with strength set by hand, and what of them fits into a picture. */
+async function showSheet(element) {
+  const settle = () => element.updateComplete;
+  const press = async (selector) => {
+    element.shadowRoot.querySelector(selector).click();
+    await settle();
+  };
+  Object.assign(element, { panels: 'sheet', hours: 5, phase: 'build', level: 'trained', event: 'marathon' });
+  await settle();
+  await press('.toolbar button');
+  element.hours = 7;
+  await settle();
+  await press('.toolbar button');
+  await press('[data-row="strength_rounded"][data-column="c"]');
+  const field = element.shadowRoot.querySelector('#formula-here');
+  field.value = '90';
+  field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  await settle();
+  await press('.draft .act');
+  await new Promise((resolve) => setTimeout(resolve, 200));
+  for (const group of ['minutes', 'shares']) await press(`[data-row="group ${group}"]`);
+  element.shadowRoot.activeElement?.blur();
+}
+
+/** Two pixels a point, for sharp letters on any screen; the page does not show at the corners. */
+async function savePicture(name, scheme, show) {
   const { page, close } = await web.open('/demo/consultation.html', { scheme });
   await page.setViewport({ width: 1440, height: 900, deviceScaleFactor: 2 });
   await page.addStyleTag({ content: ':has(weekwright-planner) { background: none !important; }' });
   const planner = await page.waitForSelector('weekwright-planner');
-  await planner.evaluate((element) => {
-    Object.assign(element, { hours: 7, phase: 'build', level: 'trained', event: 'marathon' });
-    return element.updateComplete;
-  });
+  await planner.evaluate(show);
   await page.evaluate(() => Promise.all(document.getAnimations().map(({ finished }) => finished)));
-  const path = `${pictures}planner-${scheme}.png`;
+  const path = `${pictures}${name}-${scheme}.png`;
   writeFileSync(path, smallPng(await planner.screenshot({ omitBackground: true })));
   console.log(path.slice(root.length));
   await close();
@@ -42,7 +69,10 @@ try {
   const pages = readdirSync(`${root}demo`, { recursive: true, encoding: 'utf8' });
   for (const name of pages.filter((file) => file.endsWith('.html')))
     for (const width of [360, 768, 1280]) for (const scheme of schemes) await savePage(name, { width, scheme });
-  for (const scheme of schemes) await savePlanner(scheme);
+  for (const scheme of schemes) {
+    await savePicture('planner', scheme, showWeek);
+    await savePicture('sheet', scheme, showSheet);
+  }
 } finally {
   await web.close();
 }
