@@ -3,6 +3,7 @@ import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import { formulaWords } from '../../words/formula-words.js';
 import { noticeSentence } from '../../words/notice-sentence.js';
 import { quantityName } from '../../words/quantity-names.js';
+import { focusGrid } from './grid-events.js';
 import { nameOf } from './scenario-names.js';
 import type { SheetView } from './sheet-view.js';
 
@@ -37,7 +38,9 @@ function handLine(
       class="act"
       aria-label=${`${lift}: ${name}`}
       @click=${() => {
+        bench.grid.go({ row: on, column: scenario.id }, { mark: false });
         bench.override(scenario.id, on, null);
+        void focusGrid(bench);
       }}
     >
       ${lift}

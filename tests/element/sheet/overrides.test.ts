@@ -115,8 +115,9 @@ describe('typing on a cell', () => {
 
   it('keeps keys that come faster than the field does', async () => {
     const page = await openEight();
-    await page.goTo(page.cell('strength_minutes'));
-    await sendKeys({ type: '100' });
+    const cell = page.cell('strength_minutes');
+    await page.goTo(cell);
+    for (const key of '100') cell.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, composed: true }));
     await page.settled();
     expect(page.formula.value).to.equal('100');
   });
@@ -140,6 +141,29 @@ describe('typing on a cell', () => {
     await page.goTo(page.group('minutes'));
     await page.press('5');
     expect(page.detail).to.equal(null);
+  });
+});
+
+describe('the list of what is set by hand', () => {
+  const lines = (page: SheetPage): string[] => page.texts('.hands li');
+
+  it('has every scenario and every value, and lifts one at a time; the focus goes to its cell', async () => {
+    const page = await openEight();
+    expect(lines(page)).to.deep.equal([]);
+    await page.add();
+    await page.override('strength_minutes', 1, '100');
+    await page.override('tempo_share', 0, '0.1');
+    expect(lines(page)).to.have.length(2);
+    expect(lines(page)[1]).to.include('8 h, base').and.include('100 minutes instead of 120 minutes');
+    page.at<HTMLButtonElement>('.hands button', 1).focus();
+    await page.press('Enter');
+    expect(lines(page)).to.have.length(1);
+    expect(page.across('strength_minutes')[1]).to.equal('120');
+    expect(page.focus).to.equal('strength_minutes b');
+    page.at<HTMLButtonElement>('.hands button', 0).focus();
+    await page.press('Enter');
+    expect(lines(page)).to.deep.equal([]);
+    expect(page.focus).to.equal('tempo_share a');
   });
 });
 
