@@ -73,6 +73,7 @@ export const first: Messages = {
   'planner.method': 'Method: {name}',
   'planner.split': 'Split: {name}',
   'planner.loading': 'The sheet is on its way …',
+  'planner.not-loaded': 'The sheet could not be fetched. Check the connection, then load the page again.',
   'planner.rules': 'Rules that acted',
   'planner.no-rules': 'Nothing was corrected.',
   'planner.notices': 'Worth knowing',

@@ -111,10 +111,9 @@ describe('in a browser, under the policy that README.md names', () => {
 });
 
 describe('what is copied to a site', () => {
+  const importing = /(?:\bimport\s*\(?\s*|\b(?:import|export)\b[\w\s{},*$]*\bfrom\s*)["']([^"']+)["']/g;
   const imports = (file: string): string[] =>
-    [...readFileSync(embed + file, 'utf8').matchAll(/(?:from|import)\s*\(?\s*["']([^"']+)["']/g)].map(
-      ([, name = '']) => name,
-    );
+    [...readFileSync(embed + file, 'utf8').matchAll(importing)].map(([, name = '']) => name);
 
   test('the tag imports nothing but the files whose names begin as README.md says', () => {
     const files = readdirSync(embed).filter((file) => /^weekwright(-.*)?\.js$/.test(file));

@@ -165,6 +165,10 @@ export const chartStyles = css`
     .sweep-ends {
       display: none;
     }
+    /* Half of the last number on the axis stands beyond its end. */
+    .sweep-picture {
+      padding-inline-end: 1.5em;
+    }
     .sweep-x:not(.choices) span:nth-child(odd) {
       display: none;
     }

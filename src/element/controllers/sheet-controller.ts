@@ -84,8 +84,10 @@ export class SheetController implements ReactiveController {
       this.#host.renderRoot.addEventListener('change', settle);
       this.#host.requestUpdate();
     } catch {
-      // The network is gone: the other panels work on, and the next question tries again.
+      // The network is gone: the other panels work on, and the next change tries again.
       this.#isWanted = false;
+      const place = this.#host.renderRoot.querySelector<HTMLElement>('.sheet');
+      if (place && this.#more.words) place.dataset['loading'] = this.#more.words.say('planner.not-loaded');
     }
   }
 }

@@ -33,7 +33,9 @@ function actOnKey(view: SheetView, { key, ctrlKey, metaKey, altKey }: KeyboardEv
   if (!row || ctrlKey || metaKey || altKey) return false;
   const scenario = place.column === headColumn ? null : place.column;
   if (key === 'Enter' || key === 'F2' || key === ' ') {
-    openAt(view, place);
+    // What is open stays: somebody may have typed into it before it had the focus. Escape closes.
+    if (isOpenAt(view, place)) void focusDetail(bench.host);
+    else openAt(view, place);
     return true;
   }
   if (row.kind !== 'quantity' || scenario === null) return false;
@@ -43,19 +45,25 @@ function actOnKey(view: SheetView, { key, ctrlKey, metaKey, altKey }: KeyboardEv
   }
   if (key.length !== 1) return false;
   // Keys that come before the field has the focus go on with what was typed.
-  const isOpen = bench.grid.open?.row.id === row.id && bench.grid.open.scenario === scenario;
+  const isOpen = isOpenAt(view, place);
   if (!isOpen) openAt(view, place);
   const { here } = bench.drafts;
   here.type(isOpen ? here.text + key : key, bench.placeOver(scenario, row.quantity));
   return true;
 }
 
+function isOpenAt({ bench }: SheetView, { row, column }: GridPlace): boolean {
+  const { open } = bench.grid;
+  return open?.row.id === row && open.scenario === (column === headColumn ? null : column);
+}
+
 /** Opens the details of a cell, or closes them where they are open; the focus goes along. */
-function openAt({ bench }: SheetView, { row: id, column }: GridPlace): void {
-  const row = bench.groups.flatMap(({ rows }) => rows).find((each) => each.id === id);
+function openAt(view: SheetView, place: GridPlace): void {
+  const { bench } = view;
+  const row = rowAt(view, place.row);
   if (!row) return;
-  const scenario = column === headColumn ? null : column;
-  const isOpen = bench.grid.open?.row.id === id && bench.grid.open.scenario === scenario;
+  const scenario = place.column === headColumn ? null : place.column;
+  const isOpen = isOpenAt(view, place);
   bench.openCell(isOpen ? null : { row, scenario, quantity: quantityOfRow(row) });
   if (!isOpen) void focusDetail(bench.host);
 }

@@ -57,7 +57,7 @@ export class ScenarioPlanner {
       ...sheet.scenarios.flatMap((scenario) => formulaTexts(modelOf(methodOf(sheet, scenario), sheet, scenario))),
     ];
     const { book, errors } = await compileTexts([...new Set(texts)], this.#book);
-    this.#book = book;
+    this.#book = { ...this.#book, ...book };
     if (errors.size === 0) this.#learned.add(sheet.method);
     return errors;
   }
@@ -92,7 +92,7 @@ export class ScenarioPlanner {
     const { book, errors } = await compileTexts([formula], this.#book);
     const refused = errors.get(formula);
     if (refused) return { ok: false, error: refused };
-    this.#book = book;
+    this.#book = { ...this.#book, ...book };
     const found = scenarioOf(sheet, scenario);
     const method = methodOf(sheet, found);
     const model = modelOf(method, sheet, found);
@@ -101,7 +101,7 @@ export class ScenarioPlanner {
     if (found.overrides[quantity] === formula) names.add('value');
     const [unknown] = unknownNames(formula, book[formula] ?? [], (name) => names.has(name));
     if (unknown) return { ok: false, error: unknown };
-    const planner = plannerOf({ method, sheet: createSheet(model, book) });
+    const planner = plannerOf({ method, sheet: createSheet(model, this.#book) });
     planner.plan({ ...found.inputs, sessions: found.sessions });
     const failure = planner.sheet.explain(planner.column, quantity);
     return failure ? { ok: false, failure } : { ok: true, value: planner.column.value(quantity) };
