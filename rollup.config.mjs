@@ -37,7 +37,9 @@ const compact = {
   name: 'compact',
   transform(code, id) {
     if (!id.includes('/src/element/')) return null;
-    const smallCss = (_, css) => `css\`${transformSync(css, { loader: 'css', minify: true }).code.trim()}\``;
+    const minify = (css) => transformSync(css, { loader: 'css', minify: true, charset: 'utf8' }).code.trim();
+    // A backslash in a style is one more in the text of a program.
+    const smallCss = (_, css) => `css\`${minify(css).replaceAll('\\', '\\\\')}\``;
     const minified = id.endsWith('.styles.ts') ? code.replace(/css`([^`]*)`/g, smallCss) : code.replace(/\n\s*/g, '\n');
     return { code: minified, map: null };
   },

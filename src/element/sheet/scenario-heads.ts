@@ -68,7 +68,7 @@ function menu({ words, bench }: SheetView, { id }: Scenario, name: string): Temp
         </button>`
       : nothing;
   return html`<details class="menu" @focusout=${leaveMenu} @keydown=${escapeMenu}>
-    <summary aria-label=${words.say('sheet.menu', { scenario: name })}>⋯</summary>
+    <summary aria-label=${words.say('sheet.menu', { scenario: name })}></summary>
     <div class="items">
       ${item('reference', id !== reference, () => {
         bench.compareWith(id);

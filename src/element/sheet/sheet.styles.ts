@@ -174,6 +174,10 @@ export const sheetStyles = css`
     border-radius: 6px;
   }
 
+  .menu summary::before {
+    content: '⋯';
+  }
+
   .menu summary::-webkit-details-marker {
     display: none;
   }
