@@ -16,7 +16,7 @@ export class SheetController implements ReactiveController {
   readonly #show: Seat['show'];
   #sheet: Sheet | null = null;
   #isWanted = false;
-  #isDue = false;
+  #isBusy = false;
 
   constructor(host: LitElement, more: DetailsController, show: Seat['show']) {
     this.#host = host;
@@ -56,20 +56,27 @@ export class SheetController implements ReactiveController {
   }
 
   hostUpdated(): void {
-    if (!this.#sheet || this.#isDue) return;
-    this.#isDue = true;
-    this.ready = new Promise((resolve) => setTimeout(resolve)).then(() => {
-      this.#isDue = false;
-      this.#render();
-    });
+    if (!this.#sheet) return;
+    this.#sheet.outdate();
+    if (this.#isBusy) return;
+    this.#isBusy = true;
+    this.ready = this.#catchUp();
+  }
+
+  /** In tasks of its own: the slider that moves is served in between. */
+  async #catchUp(): Promise<void> {
+    do await new Promise((resolve) => setTimeout(resolve));
+    while (this.#render());
+    this.#isBusy = false;
   }
 
   readonly #openLink = (): void => void this.#sheet?.openLink();
 
-  #render(): void {
+  /** True where more is to be rendered. */
+  #render(): boolean {
     const { details, words } = this.#more;
     const container = this.#host.renderRoot.querySelector<HTMLElement>('.sheet');
-    if (container && details && words) this.#sheet?.render(container, { words, details });
+    return container && details && words && this.#sheet ? this.#sheet.render(container, { words, details }) : false;
   }
 
   async #load(): Promise<void> {

@@ -116,7 +116,7 @@ function bodyCell(view: SheetView, { row, scenario, isMarked }: BodyCell): Templ
   const { store, grid } = bench;
   const [planned, reference] = [store.of(scenario.id), store.of(store.sheet.reference)];
   if (!planned || !reference) return html`<td></td>`;
-  const cell = gridCell(view, row, { planned, reference });
+  const cell = view.turns.cell(scenario.id, row.id, () => gridCell(view, row, { planned, reference }));
   const isOpen = grid.open?.row.id === row.id && grid.open.scenario === scenario.id;
   return html`<td
     data-role=${columnRole(view, scenario)}

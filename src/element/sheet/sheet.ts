@@ -10,6 +10,7 @@ import { formulaFieldStyles } from '../formula-field/formula-field.styles.js';
 import type { Details } from '../view.js';
 import { Bench } from './bench.js';
 import { sheetFromLink } from './sheet-from-link.js';
+import { ColumnTurns } from './column-turns.js';
 import { gridStyles } from './grid.styles.js';
 import { questionsStyles } from './questions/questions.styles.js';
 import { narrowStyles } from './narrow.styles.js';
@@ -23,6 +24,7 @@ export const styles = [sheetStyles, gridStyles, questionsStyles, formulaFieldSty
 /** The what-if sheet of a planner; fetched where a page shows it. */
 export class Sheet {
   readonly #seat: Seat;
+  readonly #turns = new ColumnTurns();
   #bench: Bench | null = null;
   #container: HTMLElement | null = null;
   /** The method of the sheet that is there or on its way. */
@@ -65,11 +67,20 @@ export class Sheet {
     if (this.#bench) await sheetFromLink(this.#bench);
   }
 
-  render(container: HTMLElement, { words, details }: { readonly words: Words; readonly details: Details }): void {
+  /** Something has changed: what is rendered from now on shows it. */
+  outdate(): void {
+    this.#turns.outdate(this.#bench?.store.sheet.scenarios.map(({ id }) => id) ?? []);
+  }
+
+  /** Renders as much as fits into a task; true where more is to come. */
+  render(container: HTMLElement, { words, details }: { readonly words: Words; readonly details: Details }): boolean {
     const bench = this.#bench;
+    const turns = this.#turns;
     if (container !== this.#container) container.addEventListener('keydown', this.#takeBack);
     this.#container = container;
-    render(bench ? sheetPanel({ words, details, bench }) : nothing, container, { host: this.#seat.host });
+    const isMore = bench !== null && turns.take(bench.store.onShow.id);
+    render(bench ? sheetPanel({ words, details, bench, turns }) : nothing, container, { host: this.#seat.host });
+    return isMore;
   }
 
   /** The usual keys take back and do again; in a text they belong to the text. */
