@@ -1,4 +1,4 @@
-import type { GridCell } from './grid-cell.js';
+import type { GridCell } from './shown-cell.js';
 
 /** Columns that are brought up to date at one time, beside the one on show: what a slow phone draws within a frame. */
 const atOnce = 2;

@@ -4,17 +4,8 @@ import { isNear } from '../../sheet/numbers.js';
 import type { CategoryId } from '../../training/method/ids.js';
 import { quantityUnit } from '../../words/quantity-value.js';
 import { cellText, differenceText } from '../../words/sheet/cell-text.js';
+import type { GridCell } from './shown-cell.js';
 import type { SheetView } from './sheet-view.js';
-
-/** What a cell of the grid shows. */
-export interface GridCell {
-  readonly text: string;
-  /** Its difference from the reference; '' where there is none to tell. */
-  readonly difference: string;
-  readonly mark: 'by-hand' | 'gives-way' | 'wrong' | 'off' | 'none';
-  /** For a copy of the table: the number behind the text, where there is one. */
-  readonly value: number | string | null;
-}
 
 const empty: GridCell = { text: '–', difference: '', mark: 'none', value: null };
 
