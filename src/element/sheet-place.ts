@@ -1,9 +1,14 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
+import { cautions } from './parts/cautions.js';
 import type { View } from './view.js';
 
-/** Where the what-if sheet stands; it is fetched and rendered apart (see `SheetController`). */
+/**
+ * Where the what-if sheet stands; it is fetched and rendered apart (see `SheetController`). The cautions are here where no
+ * other panel has them.
+ */
 export const sheetPlace = {
   styles: [],
-  render: ({ words }: View): TemplateResult =>
-    html`<section class="sheet" part="sheet" data-loading=${words.say('planner.loading')}></section>`,
+  render: (view: View): TemplateResult =>
+    html`<section class="sheet" part="sheet" data-loading=${view.words.say('planner.loading')}></section>
+      ${view.panels.includes('split') ? nothing : cautions(view)}`,
 };

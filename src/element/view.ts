@@ -47,6 +47,8 @@ export interface Details {
 
 /** All that a panel needs to render: it computes nothing of the trade. */
 export interface View {
+  /** The names of all panels on show. */
+  readonly panels: readonly string[];
   readonly words: Words;
   readonly method: Method;
   readonly plan: Plan;

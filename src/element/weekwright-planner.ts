@@ -261,6 +261,7 @@ export class WeekwrightPlanner extends LitElement {
     const { plan } = this.#week;
     if (!planner || !plan) return null;
     return {
+      panels: this.#panelsWanted().names,
       words,
       method: planner.method,
       plan,

@@ -65,9 +65,12 @@ export class SheetController implements ReactiveController {
 
   /** In tasks of its own: the slider that moves is served in between. */
   async #catchUp(): Promise<void> {
-    do await new Promise((resolve) => setTimeout(resolve));
-    while (this.#render());
-    this.#isBusy = false;
+    try {
+      do await new Promise((resolve) => setTimeout(resolve));
+      while (this.#render());
+    } finally {
+      this.#isBusy = false;
+    }
   }
 
   readonly #openLink = (): void => void this.#sheet?.openLink();

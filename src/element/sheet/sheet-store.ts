@@ -89,8 +89,8 @@ export class SheetStore {
 
   #take(history: History<ScenarioSheet>): void {
     if (history === this.#history) return;
-    const isOther = history.present !== this.sheet;
+    // Worked out first: what cannot be worked out is not taken either.
+    if (history.present !== this.sheet) this.planned = this.planner.plan(history.present);
     this.#history = history;
-    if (isOther) this.planned = this.planner.plan(history.present);
   }
 }

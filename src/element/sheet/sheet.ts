@@ -5,7 +5,6 @@ import type { Planner } from '../../plan/planner.js';
 import { readRequest, type RawRequest, type ReadRequest } from '../../plan/read-request.js';
 import type { Method } from '../../training/method/document.js';
 import type { Words } from '../../words/words.js';
-import { chartStyles } from '../chart/chart.styles.js';
 import { formulaFieldStyles } from '../formula-field/formula-field.styles.js';
 import type { Details } from '../view.js';
 import { Bench } from './bench.js';
@@ -19,7 +18,7 @@ import { sheetPanel } from './sheet-panel.js';
 import { SheetStore } from './sheet-store.js';
 import { sheetStyles } from './sheet.styles.js';
 
-export const styles = [sheetStyles, gridStyles, questionsStyles, formulaFieldStyles, chartStyles, narrowStyles];
+export const styles = [sheetStyles, gridStyles, questionsStyles, formulaFieldStyles, narrowStyles];
 
 /** The what-if sheet of a planner; fetched where a page shows it. */
 export class Sheet {

@@ -34,6 +34,10 @@ export const reasonsStyles = css`
     min-block-size: 24px;
   }
 
+  .planner > .cautions {
+    padding: 12px 16px;
+  }
+
   .cautions .more {
     text-decoration: underline;
     text-underline-offset: 0.2em;

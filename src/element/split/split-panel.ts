@@ -5,7 +5,7 @@ import { ring } from '../ring/ring.js';
 import { ringStyles } from '../ring/ring.styles.js';
 import type { View } from '../view.js';
 import { answer } from './answer.js';
-import { cautions } from './cautions.js';
+import { cautions } from '../parts/cautions.js';
 import { notes } from './notes.js';
 import { reasonsStyles } from './reasons.styles.js';
 import { splitStyles } from './split-panel.styles.js';

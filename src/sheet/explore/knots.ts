@@ -68,7 +68,7 @@ export function closest(curve: Curve, [before, middle, after]: readonly [Knot, K
     const isLeftLonger = best.at - low > high - best.at;
     const at = isLeftLonger ? best.at - goldenPart * (best.at - low) : best.at + goldenPart * (high - best.at);
     const probe = curve.look(at);
-    // What has crossed the target is as good a place as any: the curve is cut in two there.
+    // It has crossed the target: the curve is cut in two there.
     if (probe.gap * best.gap < 0) return probe;
     const isBetter = Math.abs(probe.gap) < Math.abs(best.gap);
     if (isBetter) [low, best, high] = isLeftLonger ? [low, probe, best.at] : [best.at, probe, high];

@@ -7,8 +7,14 @@ import type { Words } from '../words.js';
 
 const ofKind: ReadonlySet<string> = new Set(['share', 'minutes', 'rounded']);
 
-/** Sums, which the group they stand in says the rest of. */
-const short: ReadonlySet<string> = new Set(['total_rounded', 'planned_minutes', 'running_minutes', 'running_share']);
+/** Rows with a name of their own: sums, of which their group says the rest, and what has no unit in its name. */
+const named: ReadonlySet<string> = new Set([
+  'total_rounded',
+  'planned_minutes',
+  'running_minutes',
+  'running_share',
+  'strength_cap',
+]);
 
 /** The head of a row inside its group: the kind of training alone where the group says the rest. */
 export function rowName(words: Words, method: Method, row: SheetRow): string {
@@ -23,7 +29,7 @@ export function rowName(words: Words, method: Method, row: SheetRow): string {
       const meaning = quantityMeaning(method, row.quantity);
       if (meaning.of === 'category' && ofKind.has(meaning.measure))
         return categoryTitle(words, method, meaning.category);
-      const name = short.has(row.quantity)
+      const name = named.has(row.quantity)
         ? words.say(`sheet.row.${row.quantity}`)
         : quantityName(words, method, row.quantity);
       return words.capital(name);

@@ -75,9 +75,8 @@ export class Questions {
   get backwards(): Backwards | null {
     const { input, quantity, wanted } = this;
     return this.#answer(this.#backwards, [input, quantity, wanted], ({ planner }): Backwards => {
-      const value = wantedAmount(wanted);
-      if (value === null) return { text: wanted };
-      const target = this.#needs.unitOf(quantity) === 'share' && value > 1 ? value / 100 : value;
+      const target = wantedAmount(wanted);
+      if (target === null) return { text: wanted };
       const result = workWeekBackwards(planner, input, { quantity, value: target });
       return { target, input: inputOf(planner, input), result };
     });
