@@ -12,6 +12,7 @@ import { LanguageController } from './controllers/language-controller.js';
 import { MethodController } from './controllers/method-controller.js';
 import { SheetController } from './controllers/sheet-controller.js';
 import { StatusController } from './controllers/status-controller.js';
+import { notANumber } from './inputs/not-a-number.js';
 import { numberAttribute } from './number-attribute.js';
 import { panels, readPanels } from './panels.js';
 import { PlanChangeEvent } from './plan-change-event.js';
@@ -287,8 +288,4 @@ export class WeekwrightPlanner extends LitElement {
 
 function isNumberField(name: string): name is NumberField {
   return name === 'hours' || name === 'strengthCap';
-}
-
-function notANumber(path: NumberField, value: string): Problem {
-  return { path, value, code: 'wrong-type', allowed: { expected: 'number' } };
 }

@@ -1,3 +1,4 @@
+import { categoryQuantity } from '../../training/method/names.js';
 import type { SheetRow } from '../../plan/scenarios/rows.js';
 import { tableHtml, tableText } from '../../exchange/table-text.js';
 import { gridMove, type GridPlace } from './grid-moves.js';
@@ -70,7 +71,7 @@ function openAt(view: SheetView, place: GridPlace): void {
 
 /** Of a row of sessions the whole minutes are explained, which they are cut from. */
 function quantityOfRow(row: SheetRow): string | null {
-  if (row.kind === 'sessions') return `${row.category}_rounded`;
+  if (row.kind === 'sessions') return categoryQuantity(row.category, 'rounded');
   return row.kind === 'quantity' ? row.quantity : null;
 }
 

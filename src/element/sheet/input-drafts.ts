@@ -1,6 +1,8 @@
 import type { PlanInputs } from '../../plan/document.js';
 import type { Problem } from '../../problem.js';
+import { readRequest } from '../../plan/read-request.js';
 import { readNumber } from '../../words/read-number.js';
+import { notANumber } from '../inputs/not-a-number.js';
 import type { Draft, NumberField } from '../view.js';
 import type { SheetStore } from './sheet-store.js';
 
@@ -40,9 +42,8 @@ export class InputDrafts {
   }
 
   #problemWith(path: NumberField, { text, value }: { text: string; value: number | null }): Problem | null {
-    if (value === null) return { path, value: text, code: 'wrong-type', allowed: { expected: 'number' } };
-    const { inputs } = this.#desk.store.sheet.method;
-    const { least, most } = path === 'hours' ? inputs.weekly_hours : inputs.strength_cap;
-    return value < least || value > most ? { path, value, code: 'out-of-range', allowed: { least, most } } : null;
+    if (value === null) return notANumber(path, text);
+    const read = readRequest({ [path]: value }, this.#desk.store.sheet.method);
+    return read.ok ? null : (read.problems[0] ?? null);
   }
 }

@@ -1,7 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { GroupId, RowGroup, SheetRow } from '../../plan/scenarios/rows.js';
 import type { Scenario } from '../../plan/scenarios/document.js';
-import { rowName } from '../../words/sheet/row-name.js';
+import { quantityMeaning } from '../../words/quantity-meaning.js';
+import { ofGroups, rowName } from '../../words/sheet/row-name.js';
 import { cellDetail } from './cell-detail.js';
 import { gridCell } from './grid-cell.js';
 import type { GridCell } from './shown-cell.js';
@@ -84,7 +85,7 @@ function gridRow(view: SheetView, row: SheetRow, block: GridShape | null): Templ
   const { sheet } = bench.store;
   const { open, place } = bench.grid;
   const isMarked = (column: string): boolean => block?.rows.includes(row.id) === true && block.columns.includes(column);
-  const category = categoryOf(row);
+  const category = categoryOf(view, row);
   const head = html`<th
     scope="row"
     data-row=${row.id}
@@ -144,9 +145,9 @@ function markText(say: (key: string) => string, { mark }: GridCell): TemplateRes
 const isAt = (place: GridPlace, row: string, column: string | null): boolean =>
   place.row === row && (column === null || place.column === column);
 
-const kindOfRow = /^(slow|tempo|intervals|cross|strength)_(share|minutes|rounded)$/;
-
-function categoryOf(row: SheetRow): string | null {
+/** The kind of training that a row is about, for its colour. */
+function categoryOf({ bench }: SheetView, row: SheetRow): string | null {
   if (row.kind === 'sessions') return row.category;
-  return row.kind === 'quantity' ? (kindOfRow.exec(row.quantity)?.[1] ?? null) : null;
+  const meaning = row.kind === 'quantity' ? quantityMeaning(bench.method, row.quantity) : null;
+  return meaning?.of === 'category' && ofGroups.has(meaning.measure) ? meaning.category : null;
 }

@@ -5,7 +5,8 @@ import { quantityMeaning } from '../quantity-meaning.js';
 import { quantityName } from '../quantity-names.js';
 import type { Words } from '../words.js';
 
-const ofKind: ReadonlySet<string> = new Set(['share', 'minutes', 'rounded']);
+/** What of a kind of training has a group of its own. */
+export const ofGroups: ReadonlySet<string> = new Set(['share', 'minutes', 'rounded']);
 
 /** Rows with a name of their own: sums, of which their group says the rest, and what has no unit in its name. */
 const named: ReadonlySet<string> = new Set([
@@ -27,7 +28,7 @@ export function rowName(words: Words, method: Method, row: SheetRow): string {
     }
     case 'quantity': {
       const meaning = quantityMeaning(method, row.quantity);
-      if (meaning.of === 'category' && ofKind.has(meaning.measure))
+      if (meaning.of === 'category' && ofGroups.has(meaning.measure))
         return categoryTitle(words, method, meaning.category);
       const name = named.has(row.quantity)
         ? words.say(`sheet.row.${row.quantity}`)

@@ -30,6 +30,13 @@ describe('the what-if sheet', () => {
     expect(events.map(({ detail }) => detail.minutes.strength)).to.deep.equal([108]);
   });
 
+  for (const panels of ['split', 'sheet', 'split sheet', 'sheet split'])
+    it(`has the usual cautions once, with panels="${panels}"`, async () => {
+      const page = await openPlanner(`panels="${panels}"`);
+      expect(page.all('[part="cautions"]')).to.have.length(1);
+      expect(page.all('[part="cautions"] li')).to.have.length(7);
+    });
+
   it('can stand above the week', async () => {
     const page = await openSheet('', 'sheet split');
     const parts = page.all('[part="answer"], .sheet').map((each) => each.getAttribute('part'));

@@ -1,0 +1,7 @@
+import type { Problem } from '../../problem.js';
+import type { NumberField } from '../view.js';
+
+/** What is wrong with a text that is no number. */
+export function notANumber(path: NumberField, value: string): Problem {
+  return { path, value, code: 'wrong-type', allowed: { expected: 'number' } };
+}
