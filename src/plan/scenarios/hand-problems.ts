@@ -5,10 +5,9 @@ import type { Problem } from '../../problem.js';
 import type { Method } from '../../training/method/document.js';
 import { categoryIds, type CategoryId } from '../../training/method/ids.js';
 import { categoryQuantity } from '../../training/method/names.js';
+import { sessionMinutes } from '../../training/method/session-minutes.js';
 import { minutesInAWeek } from '../../training/method/rounding-block.js';
 
-/** Minutes that a session may have, as in a method. */
-const sessionRange = { least: 1, most: 1440 };
 const limitNames = ['shortest', 'typical', 'longest'] as const;
 const roundedIds = [...categoryIds.map((id) => categoryQuantity(id, 'rounded')), 'total_rounded'];
 
@@ -39,7 +38,7 @@ function limitProblems(
   { id, step }: { readonly id: CategoryId; readonly step: number },
 ): Problem[] {
   const names = limitNames.map((what) => categoryQuantity(id, what));
-  const faulty = names.flatMap((name) => valueProblem(sheet, column, { id: name, range: sessionRange }));
+  const faulty = names.flatMap((name) => valueProblem(sheet, column, { id: name, range: sessionMinutes }));
   if (faulty.length > 0) return faulty;
   const limits = names.map((path) => ({ path, value: withoutNoise(column.value(path)) }));
   return limits.flatMap(({ path, value }, index): Problem[] => {

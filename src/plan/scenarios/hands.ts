@@ -4,11 +4,11 @@ import { withoutNoise } from '../../sheet/numbers.js';
 import type { Sheet } from '../../sheet/sheet.js';
 import type { Outcome, Problem } from '../../problem.js';
 import type { Method } from '../../training/method/document.js';
-import { eventIds, levelIds, phaseIds } from '../../training/method/ids.js';
 import type { Notice, PlanInputs } from '../document.js';
-import { inputQuantities } from '../inputs.js';
+import { inputNames, inputQuantities } from '../inputs.js';
 import type { Hands } from '../planner.js';
 import { readRequest } from '../read-request.js';
+import { requestOf } from './input-request.js';
 import { handProblems } from './hand-problems.js';
 
 /** Minds what a person has put over the quantities of a scenario's sheet. */
@@ -41,17 +41,13 @@ function inputsUsed(
   return read.ok ? { ok: true, value: read.value.inputs } : read;
 }
 
-/** The inputs as a column has them, not yet checked: what was put over one can be out of its range. */
-function inputsOf(column: Column): Readonly<Record<keyof PlanInputs, unknown>> {
-  const value = (name: keyof PlanInputs): number => withoutNoise(column.value(inputQuantities[name]));
-  const choice = (name: keyof PlanInputs, ids: readonly string[]): string | number => ids[value(name)] ?? value(name);
-  return {
-    hours: value('hours'),
-    phase: choice('phase', phaseIds),
-    level: choice('level', levelIds),
-    event: choice('event', eventIds),
-    strengthCap: value('strengthCap'),
-  };
+/** The inputs as a column has them, not yet checked: what was put over one can be out of its range, or no choice. */
+function inputsOf(column: Column): Readonly<Record<string, unknown>> {
+  const parts = inputNames.map((name) => {
+    const value = withoutNoise(column.value(inputQuantities[name]));
+    return requestOf(inputQuantities[name], value) ?? { [name]: value };
+  });
+  return Object.fromEntries(parts.flatMap((part) => Object.entries(part)));
 }
 
 /** Said of every override, so that nobody takes such a week for the method's. */

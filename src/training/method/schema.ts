@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { reservedNames } from '../../sheet/formula/functions.js';
+import { sessionMinutes } from './session-minutes.js';
 import { categoryIds, eventIds, levelIds, phaseIds, statusIds } from './ids.js';
 
 /** Names that formulas can use: small letters, digits and underscores. */
@@ -19,7 +20,7 @@ const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
 const between = (least: number, most: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(most));
 const wholeBetween = (least: number, most: number) =>
   v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
-export const minutes = wholeBetween(1, 1440);
+export const minutes = wholeBetween(sessionMinutes.least, sessionMinutes.most);
 const numberInput = (least: number, most: number) =>
   v.strictObject({
     least: between(least, most),

@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js';
 import type { Solution } from '../../../sheet/explore/solutions.js';
 import { quantityValue } from '../../../words/quantity-value.js';
 import { backwardsLines } from '../../../words/sheet/backwards-lines.js';
-import { requestOf } from '../input-request.js';
+import { requestOf } from '../../../plan/scenarios/input-request.js';
 import type { QuestionView } from './question-view.js';
 import { inputSelect, quantitySelect } from './question-selects.js';
 import type { Backwards } from './questions.js';

@@ -9,7 +9,7 @@ import { turningPointLine } from '../../../words/sheet/turning-point-line.js';
 import type { ChartSeries, SweepChartOptions } from '../../chart/chart-options.js';
 import { readingSlider } from '../../chart/reading-slider.js';
 import { sweepChart } from '../../chart/sweep-chart.js';
-import { requestOf } from '../input-request.js';
+import { requestOf } from '../../../plan/scenarios/input-request.js';
 import type { QuestionView } from './question-view.js';
 import { inputSelect, option, quantitySelect, select } from './question-selects.js';
 import { drawings, type Drawing, type Swept } from './questions.js';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { requestOf } from '../../../src/element/sheet/input-request.js';
-import { inputNames, inputQuantities, inputValues } from '../../../src/plan/inputs.js';
+import { requestOf } from '../../../../src/plan/scenarios/input-request.js';
+import { inputNames, inputQuantities, inputValues } from '../../../../src/plan/inputs.js';
 
 const inputs = { hours: 5.5, phase: 'taper', level: 'elite', event: 'marathon', strengthCap: 95 } as const;
 

@@ -1,4 +1,4 @@
-import type { PlanInputs } from '../../plan/document.js';
+import type { PlanInputs } from '../document.js';
 import { eventIds, levelIds, phaseIds } from '../../training/method/ids.js';
 
 /** The inputs that set one quantity to a value; null where it is no input, or the value none of its choices. */
