@@ -10,6 +10,13 @@ export const sheetStyles = css`
     gap: 16px;
   }
 
+  /* "+40" and "7 h, base" read in their own direction, whatever that of the page. */
+  .sheet :is(small, b, h4, h5),
+  .grid :is(td, thead th),
+  .name .typed::placeholder {
+    unicode-bidi: plaintext;
+  }
+
   .panel-title {
     font-size: var(--large);
     color: var(--text);
