@@ -117,11 +117,17 @@ function isBesideJump(curve: Curve, { at, value }: Knot): boolean {
   });
 }
 
-/** True where a measure right beside a place is not what it is there: across a jump, or because it fails. */
+/**
+ * True where a measure right beside a place, within eight reaches, is not what it is there: across a jump, or because it
+ * fails. What it moves by as part of its way through the neighbourhood is no jump: near zero that is all there is.
+ */
 export function isFar(curve: Curve, { at, value }: Pick<Knot, 'at' | 'value'>, beside: number): boolean {
   const distance = curve.input.step / 8;
-  const around = [at - distance, at + distance].map((each) => Math.abs(curve.valueAt(each))).filter(Number.isFinite);
-  return !(Math.abs(beside - value) <= 1e-7 * Math.max(Math.abs(beside), Math.abs(value), ...around));
+  const around = [at - distance, at + distance].map((each) => curve.valueAt(each)).filter(Number.isFinite);
+  const size = Math.max(...[beside, value, ...around].map(Math.abs));
+  const way = Math.max(0, ...around.map((each) => Math.abs(each - value)));
+  const part = (8 * reachAt(at, curve.input)) / distance;
+  return !(Math.abs(beside - value) <= 1e-7 * size + 8 * part * way);
 }
 
 const pointAt = (at: number): Solution => ({ from: at, to: at, includesFrom: true, includesTo: true });

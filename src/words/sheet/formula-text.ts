@@ -1,3 +1,4 @@
+import type { Unit } from '../quantity-value.js';
 import { readNumber } from '../read-number.js';
 
 /**
@@ -28,6 +29,15 @@ export function wantedAmount(text: string): number | null {
   if (text.trim() !== '' && Number.isFinite(lone)) return lone;
   const parts = text.split('+').map(sessionsSum);
   return parts.reduce<number | null>((sum, part) => (sum === null || part === null ? null : sum + part), 0);
+}
+
+/**
+ * An amount as a person means it in a unit: a share is a part of the whole, so a number above 1 is per cent.
+ *
+ * @example amountIn('share', 40) // 0.4
+ */
+export function amountIn(unit: Unit, amount: number): number {
+  return unit === 'share' && amount > 1 ? amount / 100 : amount;
 }
 
 function sessionsSum(part: string): number | null {

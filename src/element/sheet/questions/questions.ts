@@ -8,7 +8,7 @@ import type { Influence } from '../../../sheet/explore/influence.js';
 import type { WorkedBack } from '../../../sheet/explore/work-backwards.js';
 import { categoryIds } from '../../../training/method/ids.js';
 import { categoryQuantity } from '../../../training/method/names.js';
-import { wantedAmount } from '../../../words/sheet/formula-text.js';
+import { amountIn, wantedAmount } from '../../../words/sheet/formula-text.js';
 import type { Unit } from '../../../words/quantity-value.js';
 import type { SheetStore } from '../sheet-store.js';
 import { Settled } from './settled.js';
@@ -75,8 +75,9 @@ export class Questions {
   get backwards(): Backwards | null {
     const { input, quantity, wanted } = this;
     return this.#answer(this.#backwards, [input, quantity, wanted], ({ planner }): Backwards => {
-      const target = wantedAmount(wanted);
-      if (target === null) return { text: wanted };
+      const amount = wantedAmount(wanted);
+      if (amount === null) return { text: wanted };
+      const target = amountIn(this.#needs.unitOf(quantity), amount);
       const result = workWeekBackwards(planner, input, { quantity, value: target });
       return { target, input: inputOf(planner, input), result };
     });

@@ -122,6 +122,17 @@ describe('workBackwards(column, input, question)', () => {
     expect(nearest?.value).toBeCloseTo(61, 7);
   });
 
+  test.each([
+    ['5.9 + 2.7 - x', 8.6],
+    ['x - 5.9 - 2.7', 8.6],
+    ['3 * (x - 9.1)', 9.1],
+    ['0.01 * (x - 7.3)', 7.3],
+  ])('finds where %s is nothing, though rounding leaves a trace of it', (formula, place) => {
+    const { solutions } = workBackwards(curveColumn(formula), quarters, { measure: 'y', target: 0 });
+    expect(solutions).toHaveLength(1);
+    expect(Math.abs((solutions[0]?.from ?? NaN) - place)).toBeLessThanOrEqual(1e-9 * place);
+  });
+
   test('names the switches that turn at a jump or an extremum', () => {
     const capAbove = (hours: number) => {
       const when = `x > ${String(hours)} and value > 100`;
