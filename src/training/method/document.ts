@@ -104,6 +104,71 @@ export interface OwnQuantity {
   readonly status: Status;
 }
 
+/** What a layout breaks: named in plans by its id, with a cost, and a reason for whoever asks. */
+interface ClashCommon {
+  /** Unlike any other clash's. */
+  readonly id: string;
+  /** A whole number; the week with the least sum is the best. 0 switches the clash off. */
+  readonly cost: number;
+  readonly name: Text;
+  /** What is said where it happens; {days}, {first}, {then}, {kind}, {by} and {cost} are filled in. */
+  readonly says: Text;
+  /** Why it is so, for whoever asks. */
+  readonly reason: Text;
+  readonly status: Status;
+  readonly sources?: readonly string[] | undefined;
+}
+
+/** A kind of training, or `long`: the slow session that is longer than every other slow session of the week. */
+export type ClashMember = CategoryId | 'long';
+
+/** Sessions that should not follow each other; counted once for each day on which the first of them falls. */
+export interface PairClash extends ClashCommon {
+  readonly kind: 'pair';
+  /** What comes first: any of these. */
+  readonly first: readonly ClashMember[];
+  /** What follows: any of these. */
+  readonly then: readonly ClashMember[];
+  /** Days from the first to what follows, from 0 (the same day) to 3; after Sunday comes Monday. */
+  readonly days_apart: number;
+}
+
+/** Two sessions or more on one day, counted once a day; a step of the rounding by which a kind's sessions miss its rounded minutes; a session more or fewer than the kind's wished number. */
+export interface CountClash extends ClashCommon {
+  readonly kind: 'crowded-day' | 'missed-minutes' | 'session-count';
+}
+
+export type ClashRule = PairClash | CountClash;
+
+/** Minutes on the seven days, to begin with. */
+export interface DayTemplate {
+  /** Unlike any other template's. */
+  readonly id: string;
+  readonly name: Text;
+  /** Minutes available on each day, Monday first; 0 is a day off. */
+  readonly minutes: readonly number[];
+}
+
+/** How sessions are laid on the days of a week. */
+export interface WeekRules {
+  /** Most sessions on one day, where a person does not say otherwise. */
+  readonly sessions_a_day: number;
+  /** Least days without a session, where a person does not say otherwise. */
+  readonly rest_days: number;
+  /** Kinds of which a day has one session at most, all of them together; no day has two sessions of one kind anyway. */
+  readonly one_a_day: readonly CategoryId[];
+  /** In which order the sessions of one day are done: every kind once. */
+  readonly order_in_day: readonly CategoryId[];
+  /** Hours that should lie between two sessions of one day, where life allows. */
+  readonly hours_between: number;
+  /** Why the order and the hours are so. */
+  readonly order_reason: Text;
+  readonly order_sources?: readonly string[] | undefined;
+  /** What a week should not have, and what it costs. */
+  readonly clashes: readonly ClashRule[];
+  readonly templates: readonly DayTemplate[];
+}
+
 /** A coach's way of dividing a week among the kinds of training. */
 export interface Method {
   /** What the document is. */
@@ -135,4 +200,6 @@ export interface Method {
   readonly quantities?: readonly OwnQuantity[] | undefined;
   /** What changes the division, or says something about it, in this order. */
   readonly rules: readonly Rule[];
+  /** How sessions are laid on the days; as in the built-in method where left out. */
+  readonly week?: WeekRules | undefined;
 }

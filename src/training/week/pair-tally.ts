@@ -1,0 +1,107 @@
+import type { WeekRules } from '../method/document.js';
+import { categoryIds } from '../method/ids.js';
+import { weights } from './choice.js';
+import { countDays, daysEarlier, has, type DaySet } from './day-sets.js';
+import { addsUp, pairClashes } from './pair-costs.js';
+
+const longMember = categoryIds.length;
+
+interface Pair {
+  readonly weight: number;
+  readonly apart: number;
+  readonly addsUp: boolean;
+  /** Members on each side as the bits of a number: the kinds in their order, then the long run. */
+  readonly first: number;
+  readonly then: number;
+}
+
+/** Days so far on either side of each pair. */
+export interface PairDays {
+  readonly firsts: Int32Array;
+  readonly thens: Int32Array;
+}
+
+/** Days that a kind takes, and of these the day of the long run where it is known. */
+export interface Taken {
+  readonly days: DaySet;
+  readonly long: DaySet;
+}
+
+/** Counts pairs that clash while kinds are laid one after the other. */
+export class PairTally {
+  readonly #pairs: readonly Pair[];
+
+  constructor(rules: WeekRules) {
+    this.#pairs = pairClashes(rules).map((pair) => ({
+      weight: weights.cost * pair.cost,
+      apart: pair.days_apart,
+      addsUp: addsUp(pair, rules),
+      first: memberBits(pair.first),
+      then: memberBits(pair.then),
+    }));
+  }
+
+  /** Sides of pairs with no day in them. */
+  start(): PairDays {
+    return { firsts: new Int32Array(this.#pairs.length), thens: new Int32Array(this.#pairs.length) };
+  }
+
+  /** Enters the days of a kind into `to`, which then follows on `from`, and tells what that weighs. */
+  enter(from: PairDays, to: PairDays, kind: number, taken: Taken): number {
+    let added = 0;
+    for (let index = 0; index < this.#pairs.length; index += 1) {
+      const pair = this.#pairs[index]!;
+      const first = from.firsts[index]!;
+      const then = from.thens[index]!;
+      const newFirst = first | daysIn(pair.first, kind, taken);
+      const newThen = then | daysIn(pair.then, kind, taken);
+      to.firsts[index] = newFirst;
+      to.thens[index] = newThen;
+      added += pair.weight * (clashing(newFirst, newThen, pair.apart) - clashing(first, then, pair.apart));
+    }
+    return added;
+  }
+
+  /** What the days of a kind would add at least, whatever is laid after it. */
+  atLeast({ firsts, thens }: PairDays, kind: number, taken: Taken): number {
+    let added = 0;
+    for (let index = 0; index < this.#pairs.length; index += 1) {
+      const pair = this.#pairs[index]!;
+      const newFirst = daysIn(pair.first, kind, taken);
+      const newThen = daysIn(pair.then, kind, taken);
+      if ((newFirst | newThen) === 0 || !pair.addsUp) continue;
+      const first = firsts[index]!;
+      const then = thens[index]!;
+      added +=
+        pair.weight * (clashing(first | newFirst, then | newThen, pair.apart) - clashing(first, then, pair.apart));
+    }
+    return added;
+  }
+
+  /** What a long run on a day weighs. */
+  long({ firsts, thens }: PairDays, long: DaySet): number {
+    let added = 0;
+    for (let index = 0; index < this.#pairs.length; index += 1) {
+      const pair = this.#pairs[index]!;
+      const first = firsts[index]!;
+      const then = thens[index]!;
+      const newFirst = first | (has(pair.first, longMember) ? long : 0);
+      const newThen = then | (has(pair.then, longMember) ? long : 0);
+      added += pair.weight * (clashing(newFirst, newThen, pair.apart) - clashing(first, then, pair.apart));
+    }
+    return added;
+  }
+}
+
+const clashing = (first: DaySet, then: DaySet, apart: number): number => countDays(first & daysEarlier(then, apart));
+
+function daysIn(members: number, kind: number, { days, long }: Taken): DaySet {
+  return (has(members, kind) ? days : 0) | (has(members, longMember) ? long : 0);
+}
+
+function memberBits(members: readonly string[]): number {
+  let bits = 0;
+  for (const member of members)
+    bits |= 1 << (member === 'long' ? longMember : categoryIds.findIndex((id) => id === member));
+  return bits;
+}

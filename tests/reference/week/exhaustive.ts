@@ -1,0 +1,70 @@
+import { byCategory, categoryIds } from '../../../src/training/method/ids.js';
+import type { KindNeed, Laid, WeekProblem } from '../../../src/training/week/week-problem.js';
+import { costOf, faultsOf, movesOf } from './week-check.js';
+
+/** What is left of a week when every layout has been looked at. */
+export interface Enumerated {
+  readonly layouts: number;
+  readonly cost: number;
+  /** The fewest moves among the layouts of this cost. */
+  readonly moves: number;
+}
+
+/** Lengths of the five kinds on one day, in the order of `categoryIds`; 0 where there is none. */
+type DayPlan = readonly number[];
+
+/** The least cost of a small week, found by looking at every layout; null where none is valid. */
+export function enumerate(problem: WeekProblem): Enumerated | null {
+  const [best = null] = layoutsOf(problem).reduce<Enumerated[]>(([former], laid) => {
+    const found = { layouts: (former?.layouts ?? 0) + 1, cost: costOf(problem, laid), moves: movesOf(problem, laid) };
+    const isBetter = !former || found.cost < former.cost || (found.cost === former.cost && found.moves < former.moves);
+    return [isBetter ? found : { ...former, layouts: found.layouts }];
+  }, []);
+  return best;
+}
+
+/** Every valid layout of a small week. */
+export function layoutsOf(problem: WeekProblem): Laid[] {
+  const plans = dayPlans(problem);
+  const found: Laid[] = [];
+  const extend = (chosen: readonly DayPlan[]): void => {
+    const next = plans[chosen.length];
+    if (next) {
+      for (const plan of next) extend([...chosen, plan]);
+      return;
+    }
+    const laid = byCategory((category) => chosen.map((plan) => plan[categoryIds.indexOf(category)] ?? 0));
+    if (faultsOf(problem, laid).length === 0) found.push(laid);
+  };
+  extend([]);
+  return found;
+}
+
+/** How many layouts there are to look at, valid or not. */
+export function countLayouts(problem: WeekProblem): number {
+  return dayPlans(problem).reduce((product, plans) => product * plans.length, 1);
+}
+
+/** What could be done on each day, looked at by itself. */
+function dayPlans(problem: WeekProblem): DayPlan[][] {
+  return problem.room.map((room, day) => {
+    const lengths = problem.kinds.map((need) => lengthsOn(problem, need, day));
+    const hasFixed = problem.fixed.some((session) => session.day === day);
+    const plans = lengths.reduce<DayPlan[]>(
+      (so, next) => so.flatMap((plan) => next.map((each) => [...plan, each])),
+      [[]],
+    );
+    return plans.filter((plan) => {
+      const steps = plan.reduce((total, each) => total + each, 0);
+      return (hasFixed || steps <= room) && plan.filter((each) => each > 0).length <= problem.sessionsADay;
+    });
+  });
+}
+
+/** The lengths that a kind could have on a day, 0 among them unless it has a fixed session there. */
+function lengthsOn(problem: WeekProblem, { category, shortest, longest, sessions }: KindNeed, day: number): number[] {
+  const fixed = problem.fixed.find((session) => session.day === day && session.category === category);
+  if (fixed) return [fixed.steps];
+  const between = Array.from({ length: Math.max(0, longest - shortest + 1) }, (_, index) => shortest + index);
+  return [0, ...new Set(sessions ?? between)];
+}

@@ -1,0 +1,64 @@
+import loadHighs from 'highs';
+import { byCategory, categoryIds } from '../../../src/training/method/ids.js';
+import type { Laid, WeekProblem } from '../../../src/training/week/week-problem.js';
+import { LinearProgramme, type Term } from './linear-programme.js';
+import { demandRules, days, hasSession, stepsOf } from './milp-rules.js';
+import { costTerms } from './milp-clashes.js';
+
+/**
+ * The week as a mixed integer programme for a general solver (HiGHS), written from the design: a session of a kind on a
+ * day is a variable that is 0 or 1, its length a whole number, and every clash costs at least what its sessions imply.
+ */
+export type WeekSolver = Awaited<ReturnType<typeof createWeekSolver>>;
+
+/** A layout of least cost, as the general solver finds it. */
+export interface Solved {
+  readonly cost: number;
+  readonly laid: Laid;
+}
+
+/** Loads the general solver. */
+export async function createWeekSolver() {
+  const highs = await loadHighs();
+
+  /** The least value of a sum, and the layout that has it; null where nothing fits. */
+  function least(programme: LinearProgramme, terms: readonly Term[]): { value: number; laid: Laid } | null {
+    const solution = highs.solve(programme.minimising(terms), { mip_rel_gap: 0, mip_abs_gap: 0.5 });
+    if (solution.Status === 'Infeasible') return null;
+    if (solution.Status !== 'Optimal') throw new Error(`the solver ends with ${solution.Status}`);
+    const columns = new Map<string, number>();
+    for (const { Name, Primal } of Object.values(solution.Columns)) columns.set(Name, Math.round(Primal));
+    return {
+      value: Math.round(solution.ObjectiveValue),
+      laid: byCategory((category) => days.map((day) => columns.get(stepsOf(category, day)) ?? 0)),
+    };
+  }
+
+  return {
+    /** A layout of least cost; null where nothing fits. */
+    leastCost(problem: WeekProblem): Solved | null {
+      const programme = new LinearProgramme();
+      demandRules(programme, problem);
+      const solved = least(programme, costTerms(programme, problem));
+      return solved && { cost: solved.value, laid: solved.laid };
+    },
+
+    /** The fewest sessions of the earlier layout that leave their days in any layout of just this cost. */
+    fewestMoves(problem: WeekProblem, cost: number): number {
+      const programme = new LinearProgramme();
+      demandRules(programme, problem);
+      programme.demand(costTerms(programme, problem), '<=', cost);
+      const earlier = categoryIds.flatMap((category) =>
+        days
+          .filter((day) => (((problem.before?.[category] ?? 0) >> day) & 1) === 1)
+          .map((day) => hasSession(category, day)),
+      );
+      const solved = least(
+        programme,
+        earlier.map((name) => [-1, name]),
+      );
+      if (!solved) throw new Error(`no layout costs ${cost}`);
+      return earlier.length + solved.value;
+    },
+  };
+}
