@@ -1,9 +1,8 @@
 import type { Outcome } from './problem.js';
-import { Planner } from './plan/planner.js';
+import type { Planner } from './plan/planner.js';
 import type { Plan, PlanRequest } from './plan/document.js';
-import { builtInMethod, builtInProgram } from './training/method/built-in.js';
-import { expandMethod } from './training/method/expand.js';
-import { unpackSheet } from './sheet/unpack-sheet.js';
+import * as planners from './plan/planners.js';
+import { createWeekMaker } from './plan/week/create-week-maker.js';
 
 export type { Planner } from './plan/planner.js';
 export type {
@@ -15,11 +14,12 @@ export type {
   PlanRequest,
   RuleOutcome,
 } from './plan/document.js';
+export type { PlanWeek } from './plan/week/document.js';
+export type { DaySession, PlacedSession, WeekRequest, WeekWishes } from './plan/week/wishes.js';
 
 /** A planner with the built-in method, whose formulas ship compiled: no parser is loaded. */
 export function builtInPlanner(): Planner {
-  const sheet = unpackSheet(expandMethod(builtInMethod), builtInProgram);
-  return new Planner({ method: builtInMethod, sheet });
+  return withWeeks(planners.builtInPlanner());
 }
 
 /**
@@ -29,21 +29,24 @@ export function builtInPlanner(): Planner {
  * @returns the planner, or every problem with its path, the value given and what is allowed.
  */
 export async function createPlanner(document: unknown): Promise<Outcome<Planner>> {
-  const { loadMethod } = await import('./training/method/load-method.js');
-  const loaded = await loadMethod(document);
-  if (!loaded.ok) return loaded;
-  const planner = new Planner(loaded.value);
-  const trial = planner.plan({});
-  return trial.ok ? { ok: true, value: planner } : trial;
+  const outcome = await planners.createPlanner(document);
+  return outcome.ok ? { ok: true, value: withWeeks(outcome.value) } : outcome;
+}
+
+function withWeeks(planner: Planner): Planner {
+  planner.learnWeeks(createWeekMaker());
+  return planner;
 }
 
 let shared: Planner | undefined;
 
 /**
- * The plan of a week by the built-in method: hours in, sessions out.
+ * The plan of a week by the built-in method: hours in, sessions out; on days, where days are given.
  *
  * @example planWeek({ hours: 4, phase: 'build', level: 'developing', event: 'half-marathon' })
  *   // { ok: true, value: { rounded: { strength: 75, slow: 70, … }, … } }
+ * @example planWeek({ hours: 4, week: { days: [60, 0, 45, 60, 0, 90, 120] } })
+ *   // { ok: true, value: { week: { cost: 2, days: [[…], [], …], … }, … } }
  */
 export function planWeek(request: PlanRequest): Outcome<Plan> {
   shared ??= builtInPlanner();

@@ -2,6 +2,8 @@ import type { ByCategory, CategoryId, EventId, LevelId, PhaseId, Status } from '
 import type { Text } from '../training/method/document.js';
 import type { Provenance } from '../training/method/provenance.js';
 import type { Derivation } from '../sheet/derivation.js';
+import type { PlanWeek } from './week/document.js';
+import type { WeekRequest } from './week/wishes.js';
 
 // The comments on `Plan` and what is in it are published: `npm run compile` copies them into shared/schema/plan.schema.json.
 
@@ -20,6 +22,8 @@ export interface PlanInputs {
 export interface PlanRequest extends Partial<PlanInputs> {
   /** Durations in minutes picked for a category; kept where they are still among the category's options. */
   readonly sessions?: Partial<ByCategory<readonly number[]>> | undefined;
+  /** The days of the week, and what is wanted of them; sessions are laid on days where it is given. */
+  readonly week?: WeekRequest | undefined;
 }
 
 /** What a rule did to this week. Minutes are exact. */
@@ -89,7 +93,7 @@ export interface Plan {
   readonly total: { readonly exact: number; readonly rounded: number };
   /** Ways to cut a category's minutes into sessions, best first: lists of minutes. Empty where there are no minutes. */
   readonly options: ByCategory<readonly (readonly number[])[]>;
-  /** The option in use: the one picked, else the best. */
+  /** The option in use: as laid on the days, where days are given; else the one picked, else the best. */
   readonly sessions: ByCategory<readonly number[]>;
   /** Every rule of the method, in the method's order. */
   readonly rules: readonly RuleOutcome[];
@@ -98,7 +102,7 @@ export interface Plan {
   /** Why each quantity is what it is, by quantity id. */
   readonly derivations: Readonly<Record<string, PlanDerivation>>;
   /** Sessions on days; null while no days are given. */
-  readonly week: null;
+  readonly week: PlanWeek | null;
   /** The plan held against published guidance; empty while nothing was checked. */
   readonly checks: readonly never[];
 }

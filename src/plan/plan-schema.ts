@@ -2,7 +2,10 @@ import * as v from 'valibot';
 import type { CellError } from '../sheet/errors.js';
 import { categoryIds, eventIds, levelIds, phaseIds } from '../training/method/ids.js';
 import { byCategory, status, text } from '../training/method/schema.js';
+import { changeKinds, wishKinds } from '../training/week/wish.js';
 import { noticeCodes, type Plan } from './document.js';
+import { weekStates } from './week/document.js';
+import { daySession } from './week/wishes-schema.js';
 
 const minutes = v.pipe(v.number(), v.minValue(0));
 const wholeMinutes = v.pipe(minutes, v.integer());
@@ -86,6 +89,66 @@ const derivation = v.strictObject({
   reason: v.nullable(text),
 });
 
+const day = v.pipe(wholeMinutes, v.maxValue(6));
+const sessionList = v.array(session);
+const placed = v.strictObject({ ...daySession.entries, day });
+const perDay = <T extends v.GenericSchema>(schema: T) => v.pipe(v.array(schema), v.length(7));
+const category = v.picklist(categoryIds);
+
+const week = v.strictObject({
+  wishes: v.strictObject({
+    days: perDay(wholeMinutes),
+    free: v.array(day),
+    longRun: v.nullable(day),
+    restDays: wholeMinutes,
+    sessionsADay: session,
+    pinned: v.array(placed),
+    done: v.array(placed),
+    passed: wholeMinutes,
+    sessions: v.strictObject(v.entriesFromList(categoryIds, v.exactOptional(sessionList))),
+    before: v.nullable(perDay(v.array(daySession))),
+  }),
+  state: v.picklist(weekStates),
+  days: v.nullable(perDay(v.array(daySession))),
+  sessions: byCategory(sessionList),
+  cost: v.nullable(wholeMinutes),
+  clashes: v.array(
+    v.strictObject({
+      kind: v.string(),
+      days: v.array(day),
+      cost: wholeMinutes,
+      category: v.nullable(category),
+      by: v.number(),
+    }),
+  ),
+  conflict: v.nullable(
+    v.strictObject({
+      wishes: v.array(
+        v.strictObject({
+          kind: v.picklist(wishKinds),
+          day: v.nullable(day),
+          category: v.nullable(category),
+          amount: v.number(),
+        }),
+      ),
+      waysOut: v.array(
+        v.strictObject({
+          changes: v.array(
+            v.strictObject({
+              kind: v.picklist(changeKinds),
+              day: v.nullable(day),
+              category: v.nullable(category),
+              amount: v.number(),
+              sessions: v.nullable(sessionList),
+            }),
+          ),
+          cost: wholeMinutes,
+        }),
+      ),
+    }),
+  ),
+});
+
 /** The shape of a plan document. */
 export const planSchema = v.strictObject({
   format: v.literal('weekwright-plan'),
@@ -107,7 +170,7 @@ export const planSchema = v.strictObject({
   rules: v.array(ruleOutcome),
   notices: v.array(notice),
   derivations: byName(derivation),
-  week: v.null(),
+  week: v.nullable(week),
   checks: v.array(v.never()),
 });
 

@@ -8,13 +8,15 @@ import { byCategory, categoryIds, type ByCategory, type CategoryId } from '../tr
 import type { LoadedMethod } from '../training/method/load-method.js';
 import { categoryQuantity, splitQuantity } from '../training/method/names.js';
 import { minutesInAWeek } from '../training/method/rounding-block.js';
-import { isSessionOption, sessionOptions, type SessionNeed } from '../training/sessions/options.js';
+import { isSessionOption, sessionOptions } from '../training/sessions/options.js';
 import { PlanDerivations } from './derivations.js';
 import type { Notice, Plan, PlanInputs } from './document.js';
 import { noticesOf } from './notices.js';
 import { inputValues } from './inputs.js';
 import { readRequest, type RawRequest, type ReadRequest } from './read-request.js';
 import { ruleOutcomes } from './rule-outcomes.js';
+import { sessionNeed } from './session-need.js';
+import type { WeekMaker } from './week/week-maker.js';
 
 /** What a planner minds where a person has put values over quantities. */
 export interface Hands {
@@ -27,17 +29,26 @@ export interface Hands {
   readonly notices: (derivations: Plan['derivations']) => readonly Notice[];
 }
 
+/** What a planner can do beyond dividing a week. */
+export interface PlannerParts {
+  readonly hands?: Hands | undefined;
+  /** Lays sessions on days; without it a request may not ask for a week. */
+  readonly week?: WeekMaker | undefined;
+}
+
 /** Answers requests by one method. It keeps the last week computed, so that a small change costs little. */
 export class Planner {
   readonly method: Method;
   /** The sheet that computes the week; what people put over its quantities is in its model. */
   readonly sheet: Sheet;
   readonly #hands: Hands | undefined;
+  #week: WeekMaker | undefined;
   readonly #column: Column;
   readonly #derivations: PlanDerivations;
 
-  constructor({ method, sheet }: LoadedMethod, hands?: Hands) {
+  constructor({ method, sheet }: LoadedMethod, { hands, week }: PlannerParts = {}) {
     this.#hands = hands;
+    this.#week = week;
     this.method = method;
     this.sheet = sheet;
     this.#column = new Column(sheet.program);
@@ -50,13 +61,20 @@ export class Planner {
    * @param request a `PlanRequest`, or data from outside that has to become one: every field is checked.
    */
   plan(request: RawRequest): Outcome<Plan> {
-    const read = readRequest(request, this.method);
+    const read = readRequest(request, this.method, this.#week);
     if (!read.ok) return read;
-    this.#column.set(inputValues(read.value.inputs));
-    const used = this.#hands?.inputs(this.#column) ?? { ok: true, value: read.value.inputs };
+    const { inputs, week } = read.value;
+    this.#column.set({ ...inputValues(inputs), ...this.#week?.inputValues(this.sheet.model, week) });
+    const used = this.#hands?.inputs(this.#column) ?? { ok: true, value: inputs };
     const problems = used.ok ? this.#missingMinutes() : used.problems;
     if (!used.ok || problems.length > 0) return { ok: false, problems };
-    return { ok: true, value: this.#assemble({ ...read.value, inputs: used.value }) };
+    const plan = this.#assemble({ ...read.value, inputs: used.value });
+    return { ok: true, value: this.#week?.lay(this.method, plan, read.value) ?? plan };
+  }
+
+  /** From now on requests may ask for a week. */
+  learnWeeks(week: WeekMaker): void {
+    this.#week = week;
   }
 
   /** The week computed last, for questions about it. To be read only: `plan` sets it. */
@@ -73,7 +91,7 @@ export class Planner {
     const { method } = this;
     const split = this.#split();
     const derivations = this.#derivations.all(split.id);
-    const needs = byCategory((id) => this.#need(id));
+    const needs = byCategory((id) => sessionNeed(method, derivations, id));
     const options = byCategory((id) => sessionOptions(needs[id]));
     const fits = (id: CategoryId): boolean => isSessionOption(picks[id] ?? [], needs[id]);
     const rounded = this.#values('rounded');
@@ -129,22 +147,6 @@ export class Planner {
 
   #value(id: CategoryId, what: Parameters<typeof categoryQuantity>[1]): number {
     return withoutNoise(this.#column.value(categoryQuantity(id, what)));
-  }
-
-  #need(id: CategoryId): SessionNeed {
-    const rounded = this.#value(id, 'rounded');
-    // Whole minutes that a person's hand has moved are what the sessions have to fit.
-    const isByHand = this.sheet.cells.hands.has(categoryQuantity(id, 'rounded'));
-    return {
-      exact: isByHand ? rounded : this.#value(id, 'minutes'),
-      rounded,
-      limits: {
-        shortest: this.#value(id, 'shortest'),
-        typical: this.#value(id, 'typical'),
-        longest: this.#value(id, 'longest'),
-      },
-      rounding: this.method.rounding,
-    };
   }
 
   /** A plan needs minutes for every category; a coach's formula may fail to give them, or give more than a week has. */

@@ -2,6 +2,8 @@ import type { Outcome, Problem } from '../problem.js';
 import type { Method, NumberInput } from '../training/method/document.js';
 import { categoryIds, eventIds, levelIds, phaseIds, type ByCategory } from '../training/method/ids.js';
 import type { PlanInputs, PlanRequest } from './document.js';
+import type { WeekMaker } from './week/week-maker.js';
+import type { WeekWishes } from './week/wishes.js';
 
 type Picks = Partial<ByCategory<readonly number[]>>;
 
@@ -9,6 +11,8 @@ type Picks = Partial<ByCategory<readonly number[]>>;
 export interface ReadRequest {
   readonly inputs: PlanInputs;
   readonly picks: Picks;
+  /** Null where no days are given. */
+  readonly week: WeekWishes | null;
 }
 
 /** A request before anything in it is checked. */
@@ -16,12 +20,17 @@ export type RawRequest = PlanRequest | Readonly<Record<string, unknown>>;
 
 const fields = ['hours', 'phase', 'level', 'event', 'strengthCap', 'sessions'] as const;
 
-/** Checks a request against the ranges of a method and fills in the method's starting values. */
-export function readRequest(request: unknown, { inputs }: Method): Outcome<ReadRequest> {
+/**
+ * Checks a request against the ranges of a method and fills in the method's starting values.
+ *
+ * @param weeks reads what is asked for the days of the week; without it a request may not ask for any.
+ */
+export function readRequest(request: unknown, method: Method, weeks?: Pick<WeekMaker, 'read'>): Outcome<ReadRequest> {
+  const { inputs } = method;
   if (!isObject(request))
     return fault({ path: '', value: request, code: 'wrong-type', allowed: { expected: 'object' } });
   const given: Readonly<Record<string, unknown>> = { ...request };
-  const problems = unknownFields(given, fields, '');
+  const problems = unknownFields(given, weeks ? [...fields, 'week'] : fields, '');
   const take = <T>(checked: Outcome<T>): T | undefined => {
     if (checked.ok) return checked.value;
     problems.push(...checked.problems);
@@ -33,9 +42,10 @@ export function readRequest(request: unknown, { inputs }: Method): Outcome<ReadR
   const event = take(oneOf('event', given['event'], { start: inputs.target_event.start, choices: eventIds }));
   const strengthCap = take(inRange('strengthCap', given['strengthCap'], inputs.strength_cap));
   const picks = take(readPicks(given['sessions']));
+  const week = weeks && given['week'] != null ? take(weeks.read(given['week'], method)) : null;
   if (problems.length > 0 || hours === undefined || strengthCap === undefined) return { ok: false, problems };
-  if (!phase || !level || !event || !picks) return { ok: false, problems };
-  return { ok: true, value: { inputs: { hours, phase, level, event, strengthCap }, picks } };
+  if (!phase || !level || !event || !picks || week === undefined) return { ok: false, problems };
+  return { ok: true, value: { inputs: { hours, phase, level, event, strengthCap }, picks, week } };
 }
 
 const fault = (problem: Problem): Outcome<never> => ({ ok: false, problems: [problem] });

@@ -14,6 +14,10 @@ const { readMethod, compileFormulas, packedProgram, jsonSchema } = await loadTs(
 
 /** Texts of derivations, of problems and of what coaches' rules may name, by the first part of their key. */
 const later = new Set([
+  'board',
+  'clash',
+  'clash-says',
+  'clash-reason',
   'derivation',
   'formula',
   'formula-error',
@@ -25,6 +29,7 @@ const later = new Set([
   'rule',
   'rule-state',
   'sheet',
+  'template',
 ]);
 /** Single texts of the same kind, and those that only the terminal needs. */
 const alone = new Set([
@@ -47,7 +52,7 @@ async function builtInMethod() {
 }
 
 async function builtInModule() {
-  const { $schema: _, ...method } = await builtInMethod();
+  const { $schema: _, week: _week, ...method } = await builtInMethod();
   return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
 import type { PackedProgram } from '../../sheet/packed-program.js';
 import type { Method } from './document.js';
@@ -55,6 +60,16 @@ import type { Method } from './document.js';
 export const builtInMethod: Method = ${JSON.stringify(method)};
 
 export const builtInProgram: PackedProgram = ${JSON.stringify(packedProgram(method))};
+`;
+}
+
+/** Fetched only where sessions are laid on days. */
+async function builtInWeek() {
+  const { week } = await builtInMethod();
+  return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
+import type { WeekRules } from './document.js';
+
+export const builtInWeek: WeekRules = ${JSON.stringify(week)};
 `;
 }
 
@@ -81,6 +96,7 @@ export const ${part}: Messages = ${JSON.stringify(Object.fromEntries(wanted))};
 const targets = {
   'src/training/method/built-in.ts': builtInModule,
   'src/training/method/built-in-formulas.ts': builtInFormulas,
+  'src/training/method/built-in-week.ts': builtInWeek,
   'src/words/english-first.ts': () => englishTexts('first'),
   'src/words/english-rest.ts': () => englishTexts('rest'),
   'shared/schema/method.schema.json': () => JSON.stringify(jsonSchema('method', root)),

@@ -1,5 +1,6 @@
 import type { ReactiveControllerHost } from 'lit';
-import { builtInPlanner, type Planner } from '../../plan.js';
+import type { Planner } from '../../plan/planner.js';
+import { builtInPlanner } from '../../plan/planners.js';
 import type { Outcome, Problem } from '../../problem.js';
 import type { MethodSource } from './method-source.js';
 

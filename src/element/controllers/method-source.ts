@@ -1,4 +1,5 @@
-import { createPlanner, type Planner } from '../../plan.js';
+import type { Planner } from '../../plan/planner.js';
+import { createPlanner } from '../../plan/planners.js';
 import type { Outcome, Problem } from '../../problem.js';
 
 /** Where a page has put a coach's method: plain data, the text of a script child, or an address of its own. */

@@ -132,7 +132,7 @@ export class ScenarioPlanner {
 }
 
 function plannerOf({ method, sheet }: { readonly method: Method; readonly sheet: Sheet }): Planner {
-  return new Planner({ method, sheet }, sheet.hands ? handsOn(method, sheet) : undefined);
+  return new Planner({ method, sheet }, { hands: sheet.hands ? handsOn(method, sheet) : undefined });
 }
 
 /** Scenarios with the same text here are computed by the same program. */

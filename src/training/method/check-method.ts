@@ -1,9 +1,11 @@
 import type { Problem } from '../../problem.js';
 import { quantityIds } from '../../sheet/sheet.js';
 import type { Method, NumberInput } from './document.js';
+import { checkWeek } from './check-week.js';
 import { duplicate, duplicates, repeated, takenIds } from './duplicates.js';
 import { expandMethod } from './expand.js';
 import { categoryIds } from './ids.js';
+import { weekQuantities } from './week-names.js';
 
 /** Faults of a method that no single field shows: sums, orders, doubles, quantities that do not exist. */
 export function checkMethod(method: Method): Problem[] {
@@ -19,6 +21,7 @@ export function checkMethod(method: Method): Problem[] {
     ...sessionLimits(method),
     ...shareSums(method),
     ...lastSplit(method),
+    ...checkWeek(method),
   ];
 }
 
@@ -27,7 +30,7 @@ function takenNames(method: Method): Problem[] {
   const { quantities = [] } = method;
   if (quantities.length === 0) return [];
   const model = expandMethod({ ...method, quantities: [] });
-  return takenIds(quantities, [...quantityIds(model), ...Object.keys(model.names)], 'quantities');
+  return takenIds(quantities, [...quantityIds(model), ...Object.keys(model.names), ...weekQuantities], 'quantities');
 }
 
 /** A rule cannot hand on to the quantity that it takes from. */

@@ -4,8 +4,8 @@ import type { Problem } from '../../problem.js';
 export const duplicate = (path: string, value: unknown): Problem => ({ path, value, code: 'duplicate', allowed: {} });
 
 /** Places in a list where something stands that stood in it before: `repeated(['a', 'b', 'a'])` is `[2]`. */
-export function repeated(list: readonly string[]): number[] {
-  const first = new Map<string, number>();
+export function repeated(list: readonly (string | number)[]): number[] {
+  const first = new Map<string | number, number>();
   return list.flatMap((each, index) => {
     if (first.has(each)) return [index];
     first.set(each, index);

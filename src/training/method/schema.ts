@@ -53,6 +53,48 @@ const rule = v.variant('kind', [
   v.strictObject({ kind: v.literal('notice'), level: v.picklist(['note', 'caution']), ...common }),
 ]);
 
+const category = v.picklist(categoryIds);
+const clashCommon = {
+  id: v.pipe(v.string(), v.regex(idPattern)),
+  cost: wholeBetween(0, 1000),
+  name: text,
+  says: text,
+  reason: text,
+  status,
+  sources,
+};
+const members = v.pipe(v.array(v.picklist([...categoryIds, 'long'])), v.minLength(1), v.maxLength(6));
+const clash = v.variant('kind', [
+  v.strictObject({
+    kind: v.literal('pair'),
+    first: members,
+    then: members,
+    days_apart: wholeBetween(0, 3),
+    ...clashCommon,
+  }),
+  v.strictObject({ kind: v.picklist(['crowded-day', 'missed-minutes', 'session-count']), ...clashCommon }),
+]);
+const week = v.strictObject({
+  sessions_a_day: wholeBetween(1, categoryIds.length),
+  rest_days: wholeBetween(0, 7),
+  one_a_day: v.pipe(v.array(category), v.maxLength(categoryIds.length)),
+  order_in_day: v.pipe(v.array(category), v.length(categoryIds.length)),
+  hours_between: wholeBetween(0, 24),
+  order_reason: text,
+  order_sources: sources,
+  clashes: v.pipe(v.array(clash), v.maxLength(50)),
+  templates: v.pipe(
+    v.array(
+      v.strictObject({
+        id: v.pipe(v.string(), v.regex(idPattern)),
+        name: text,
+        minutes: v.pipe(v.array(wholeBetween(0, 1440)), v.length(7)),
+      }),
+    ),
+    v.maxLength(20),
+  ),
+});
+
 /** The shape of a method document; what goes across fields is checked in `check-method.ts`. */
 export const methodSchema = v.strictObject({
   $schema: v.optional(v.string()),
@@ -102,4 +144,5 @@ export const methodSchema = v.strictObject({
   }),
   quantities: v.optional(v.pipe(v.array(v.strictObject({ id: name, name: text, formula, status })), v.maxLength(100))),
   rules: v.pipe(v.array(rule), v.maxLength(100)),
+  week: v.optional(week),
 });

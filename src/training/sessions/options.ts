@@ -78,6 +78,16 @@ export function isSessionOption(durations: readonly number[], need: SessionNeed)
   return durations.length > 0 && durations.every(fits) && isCloseEnough(total, need);
 }
 
+/** The least and the most steps that the sessions of an option may add up to. */
+export function optionSteps(need: SessionNeed): { readonly least: number; readonly most: number } {
+  const { exact, rounding } = need;
+  const near = Math.round(exact / rounding.step);
+  const reach = Math.ceil(tolerance(need) / rounding.step) + 1;
+  const steps = Array.from({ length: 2 * reach + 1 }, (_, index) => near - reach + index);
+  const close = steps.filter((count) => count > 0 && isCloseEnough(count * rounding.step, need));
+  return { least: close.at(0) ?? 0, most: close.at(-1) ?? 0 };
+}
+
 function tolerance({ exact, rounding }: SessionNeed): number {
   return Math.max(rounding.tolerance_minutes, rounding.tolerance_share * exact);
 }

@@ -4,7 +4,6 @@ import { costOf, faultsOf, movesOf } from './week-check.js';
 
 /** What is left of a week when every layout has been looked at. */
 export interface Enumerated {
-  readonly layouts: number;
   readonly cost: number;
   /** The fewest moves among the layouts of this cost. */
   readonly moves: number;
@@ -15,12 +14,8 @@ type DayPlan = readonly number[];
 
 /** The least cost of a small week, found by looking at every layout; null where none is valid. */
 export function enumerate(problem: WeekProblem): Enumerated | null {
-  const [best = null] = layoutsOf(problem).reduce<Enumerated[]>(([former], laid) => {
-    const found = { layouts: (former?.layouts ?? 0) + 1, cost: costOf(problem, laid), moves: movesOf(problem, laid) };
-    const isBetter = !former || found.cost < former.cost || (found.cost === former.cost && found.moves < former.moves);
-    return [isBetter ? found : { ...former, layouts: found.layouts }];
-  }, []);
-  return best;
+  const found = layoutsOf(problem).map((laid) => ({ cost: costOf(problem, laid), moves: movesOf(problem, laid) }));
+  return found.sort((one, other) => one.cost - other.cost || one.moves - other.moves)[0] ?? null;
 }
 
 /** Every valid layout of a small week. */
@@ -49,14 +44,15 @@ export function countLayouts(problem: WeekProblem): number {
 function dayPlans(problem: WeekProblem): DayPlan[][] {
   return problem.room.map((room, day) => {
     const lengths = problem.kinds.map((need) => lengthsOn(problem, need, day));
-    const hasFixed = problem.fixed.some((session) => session.day === day);
+    const fixed = problem.fixed.filter((session) => session.day === day).length;
     const plans = lengths.reduce<DayPlan[]>(
       (so, next) => so.flatMap((plan) => next.map((each) => [...plan, each])),
       [[]],
     );
     return plans.filter((plan) => {
       const steps = plan.reduce((total, each) => total + each, 0);
-      return (hasFixed || steps <= room) && plan.filter((each) => each > 0).length <= problem.sessionsADay;
+      const sessions = plan.filter((each) => each > 0).length;
+      return (steps <= room || sessions === fixed) && sessions <= problem.sessionsADay;
     });
   });
 }

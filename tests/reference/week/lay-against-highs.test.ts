@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clashesOf } from '../../../src/training/week/clashes.js';
 import { lay } from '../../../src/training/week/lay.js';
 import { patience, runs } from '../runs.js';
 import { createWeekSolver } from './milp.js';

@@ -26,11 +26,10 @@ export async function createWeekSolver() {
     const solution = highs.solve(programme.minimising(terms), { mip_rel_gap: 0, mip_abs_gap: 0.5 });
     if (solution.Status === 'Infeasible') return null;
     if (solution.Status !== 'Optimal') throw new Error(`the solver ends with ${solution.Status}`);
-    const columns = new Map<string, number>();
-    for (const { Name, Primal } of Object.values(solution.Columns)) columns.set(Name, Math.round(Primal));
+    const { Columns: columns } = solution;
     return {
       value: Math.round(solution.ObjectiveValue),
-      laid: byCategory((category) => days.map((day) => columns.get(stepsOf(category, day)) ?? 0)),
+      laid: byCategory((category) => days.map((day) => Math.round(columns[stepsOf(category, day)]?.Primal ?? NaN))),
     };
   }
 

@@ -1,0 +1,58 @@
+import type { Block, InputQuantity, SheetModel } from '../../sheet/model.js';
+import type { Method } from '../../training/method/document.js';
+import { byCategory, categoryIds } from '../../training/method/ids.js';
+import { categoryQuantity } from '../../training/method/names.js';
+import { dayQuantities, weekCost } from '../../training/method/week-names.js';
+import type { SessionNeed } from '../../training/sessions/options.js';
+import { clashesOf } from '../../training/week/clashes.js';
+import type { Laid, WeekProblem } from '../../training/week/week-problem.js';
+import { weekProblemOf, type WeekNeeds } from './week-problem-of.js';
+
+const facts = ['minutes', 'rounded', 'shortest', 'typical', 'longest'] as const;
+
+/** A quarter of an hour: what one step of a day's slider adds. */
+const dayStep = 15;
+const mostOfADay = 360;
+
+/** The minutes of the days, as inputs of a sheet. */
+export function dayInputs(days: readonly number[]): InputQuantity[] {
+  return dayQuantities.map((id, day) => {
+    const start = days[day] ?? 0;
+    return { id, least: 0, most: Math.max(mostOfADay, start), step: dayStep, start, isChoice: false };
+  });
+}
+
+/**
+ * The row of a sheet that holds what the week costs: its days and needs are read from the sheet, all other wishes are
+ * fixed. It has no number where nothing fits.
+ */
+export function weekBlock(
+  method: Method,
+  model: SheetModel,
+  { picks, wishes, lay }: Pick<WeekNeeds, 'picks' | 'wishes'> & { readonly lay: (problem: WeekProblem) => Laid | null },
+): Block {
+  const isByHand = model.overrides.some(({ on }) => on.endsWith('_rounded'));
+  return {
+    id: 'week',
+    reads: [...dayQuantities, ...categoryIds.flatMap((id) => facts.map((fact) => categoryQuantity(id, fact)))],
+    writes: [weekCost],
+    compute: (reads) => {
+      const needs = byCategory((id) => needOf(method, reads.slice(placeOf(id)), isByHand));
+      const days = reads.slice(0, dayQuantities.length).map((minutes) => Math.max(0, Math.floor(minutes)));
+      const problem = weekProblemOf(method, { needs, picks, wishes: { ...wishes, days, before: null } });
+      const laid = lay(problem);
+      return [laid ? clashesOf(problem, laid).reduce((sum, { cost }) => sum + cost, 0) : Number.NaN];
+    },
+  };
+}
+
+const placeOf = (id: (typeof categoryIds)[number]): number =>
+  dayQuantities.length + categoryIds.indexOf(id) * facts.length;
+
+function needOf(
+  { rounding }: Method,
+  [minutes = 0, rounded = 0, shortest = 0, typical = 0, longest = 0]: readonly number[],
+  isByHand: boolean,
+): SessionNeed {
+  return { exact: isByHand ? rounded : minutes, rounded, limits: { shortest, typical, longest }, rounding };
+}
