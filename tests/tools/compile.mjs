@@ -15,9 +15,12 @@ const { readMethod, compileFormulas, packedProgram, jsonSchema } = await loadTs(
 /** Texts of derivations, of problems and of what coaches' rules may name, by the first part of their key. */
 const later = new Set([
   'board',
+  'change',
   'clash',
   'clash-says',
   'clash-reason',
+  'day',
+  'day-short',
   'derivation',
   'formula',
   'formula-error',
@@ -30,6 +33,8 @@ const later = new Set([
   'rule-state',
   'sheet',
   'template',
+  'week',
+  'wish',
 ]);
 /** Single texts of the same kind, and those that only the terminal needs. */
 const alone = new Set([

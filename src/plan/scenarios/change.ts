@@ -2,6 +2,7 @@ import type { ByCategory, CategoryId } from '../../training/method/ids.js';
 import type { Method } from '../../training/method/document.js';
 import type { PlanInputs } from '../document.js';
 import { inputNames, inputQuantities } from '../inputs.js';
+import type { WeekRequest } from '../week/wishes.js';
 import { mostScenarios, type OwnRow, type Scenario, type ScenarioSheet } from './document.js';
 
 /*
@@ -11,7 +12,7 @@ import { mostScenarios, type OwnRow, type Scenario, type ScenarioSheet } from '.
 
 /** A sheet with one scenario. */
 export function newSheet(method: Method, inputs: PlanInputs): ScenarioSheet {
-  const first: Scenario = { id: 'a', name: '', inputs, sessions: {}, overrides: {}, rulesOff: [] };
+  const first: Scenario = { id: 'a', name: '', inputs, sessions: {}, week: null, overrides: {}, rulesOff: [] };
   return { method, formulas: {}, rows: [], rulesOff: [], scenarios: [first], reference: first.id };
 }
 
@@ -87,6 +88,18 @@ export function setSessions(
 ): ScenarioSheet {
   return changeScenario(sheet, id, (scenario) => ({ ...scenario, sessions }));
 }
+
+/** Sets what is wanted of the days in a scenario, and in those that have no days yet. */
+export function setWeek(sheet: ScenarioSheet, id: string, week: WeekRequest): ScenarioSheet {
+  return withScenarios(
+    sheet,
+    sheet.scenarios.map((scenario) =>
+      scenario.week === null || (scenario.id === id && !isSame(scenario.week, week)) ? { ...scenario, week } : scenario,
+    ),
+  );
+}
+
+const isSame = (one: WeekRequest, other: WeekRequest): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 /** Picks a way to cut a category's minutes in a scenario; null leaves it to the planner. */
 export function pickSessions(

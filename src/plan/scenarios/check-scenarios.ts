@@ -2,6 +2,7 @@ import type { Problem } from '../../problem.js';
 import { quantityIds } from '../../sheet/sheet.js';
 import type { Method } from '../../training/method/document.js';
 import { duplicate, duplicates, repeated, takenIds } from '../../training/method/duplicates.js';
+import { weekQuantities } from '../../training/method/week-names.js';
 import { expandMethod } from '../../training/method/expand.js';
 import { unusableKeys } from './document.js';
 import type { ScenarioShape } from './scenario-schema.js';
@@ -16,7 +17,7 @@ export interface NamedShape extends ScenarioShape {
 export function checkScenarios(sheet: NamedShape, method: Method): Problem[] {
   const { formulas, rows, rulesOff, ids, reference } = sheet;
   const model = expandMethod(method);
-  const quantities = quantityIds(model);
+  const quantities = [...quantityIds(model), ...weekQuantities];
   const own = rows.map(({ id }) => id);
   const byFormula = model.formulas.map(({ id }) => id); // an own row has its formula where the row is
   const rules = method.rules.map(({ id }) => id);

@@ -1,6 +1,7 @@
 import type { ByCategory } from '../../training/method/ids.js';
 import type { Method } from '../../training/method/document.js';
 import type { PlanInputs } from '../document.js';
+import type { WeekRequest } from '../week/wishes.js';
 
 /** Most scenarios side by side. */
 export const mostScenarios = 6;
@@ -23,6 +24,8 @@ export interface Scenario {
   readonly inputs: PlanInputs;
   /** Durations picked for a category, in minutes. */
   readonly sessions: Partial<ByCategory<readonly number[]>>;
+  /** What is wanted of the days of the week; null where no days are given. */
+  readonly week: WeekRequest | null;
   /** Formulas (a number is one) put over quantities, by quantity id. */
   readonly overrides: Readonly<Record<string, string>>;
   /** Rules switched off in this scenario, by rule id. */

@@ -1,6 +1,7 @@
 import { reservedNames } from '../../sheet/formula/functions.js';
 import { quantityIds } from '../../sheet/sheet.js';
 import { expandMethod } from '../../training/method/expand.js';
+import { weekQuantities } from '../../training/method/week-names.js';
 import { unusableKeys, type ScenarioSheet } from './document.js';
 
 /** Letters that a name in formulas takes from a row's title; with a number behind it, it is still short enough. */
@@ -19,6 +20,7 @@ export function newRowId({ method, rows }: ScenarioSheet, name: string): string 
   const model = expandMethod(method);
   const taken = new Set([
     ...quantityIds(model),
+    ...weekQuantities,
     ...Object.keys(model.names),
     ...rows.map(({ id }) => id),
     ...reservedNames,

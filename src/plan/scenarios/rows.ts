@@ -1,6 +1,7 @@
 import type { Method } from '../../training/method/document.js';
 import { inputQuantities } from '../inputs.js';
 import { categoryIds, type CategoryId } from '../../training/method/ids.js';
+import { dayQuantities, weekCost } from '../../training/method/week-names.js';
 import { categoryQuantity, noticeQuantity, splitQuantity, splitShareQuantity } from '../../training/method/names.js';
 
 /** A line of the sheet: a quantity, the sessions of a category, or a rule. */
@@ -28,9 +29,9 @@ export interface RowGroup {
   readonly rows: readonly SheetRow[];
 }
 
-/** Every row of a method's sheet, in groups; a group without rows is left out. */
-export function rowGroups(method: Method): readonly RowGroup[] {
-  const groups = groupIds.map((id) => ({ id, rows: rowsOf[id](method) }));
+/** Every row of a method's sheet, in groups; a group without rows is left out. `hasDays` where sessions are laid on days. */
+export function rowGroups(method: Method, hasDays = false): readonly RowGroup[] {
+  const groups = groupIds.map((id) => ({ id, rows: [...rowsOf[id](method), ...(hasDays ? (dayRows[id] ?? []) : [])] }));
   return groups.filter(({ rows }) => rows.length > 0);
 }
 
@@ -39,6 +40,11 @@ const quantities = (ids: readonly string[]): SheetRow[] =>
 
 const ofCategories = (what: 'share' | 'minutes' | 'rounded', ...others: readonly string[]): SheetRow[] =>
   quantities([...categoryIds.map((id) => categoryQuantity(id, what)), ...others]);
+
+const dayRows: Readonly<Partial<Record<GroupId, readonly SheetRow[]>>> = {
+  planned: quantities([weekCost]),
+  inputs: quantities(dayQuantities),
+};
 
 const rowsOf: Readonly<Record<GroupId, (method: Method) => readonly SheetRow[]>> = {
   planned: () => ofCategories('rounded', 'total_rounded'),

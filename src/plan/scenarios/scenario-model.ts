@@ -17,10 +17,19 @@ export function methodOf({ method, rows, rulesOff }: ScenarioSheet, scenario: Pi
   };
 }
 
-/** The model of a scenario's sheet: the method's, with formulas edited for all, and with what is put over it here. */
-export function modelOf(method: Method, { formulas }: ScenarioSheet, { overrides }: Scenario): SheetModel {
+/**
+ * The model of a scenario's sheet: the method's, with formulas edited for all, and with what is put over it here.
+ *
+ * @param ofWeek quantities that come with the days of a week.
+ */
+export function modelOf(
+  method: Method,
+  { formulas }: ScenarioSheet,
+  { overrides, week }: Scenario,
+  ofWeek: readonly string[] = [],
+): SheetModel {
   const model = expandMethod(method);
-  const known = new Set(quantityIds(model));
+  const known = new Set([...quantityIds(model), ...(week ? ofWeek : [])]);
   return {
     ...model,
     formulas: model.formulas.map(({ id, formula }) => ({ id, formula: formulas[id] ?? formula })),

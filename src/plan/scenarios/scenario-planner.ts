@@ -4,12 +4,15 @@ import type { FormulaBook } from '../../sheet/formula/compiled-formula.js';
 import { compileTexts } from '../../sheet/formula/compile-texts.js';
 import type { FormulaError } from '../../sheet/formula/formula-error.js';
 import { unknownNames } from '../../sheet/formula/unknown-names.js';
+import type { SheetModel } from '../../sheet/model.js';
 import { createSheet, formulaTexts, quantityIds, type Sheet } from '../../sheet/sheet.js';
 import { builtInFormulas } from '../../training/method/built-in-formulas.js';
 import type { Method } from '../../training/method/document.js';
 import { expandMethod } from '../../training/method/expand.js';
-import type { Plan } from '../document.js';
+import { weekQuantities } from '../../training/method/week-names.js';
+import type { Plan, PlanRequest } from '../document.js';
 import { Planner } from '../planner.js';
+import type { WeekMaker } from '../week/week-maker.js';
 import { scenarioOf } from './change.js';
 import type { Scenario, ScenarioSheet } from './document.js';
 import { handsOn } from './hands.js';
@@ -44,6 +47,7 @@ export class ScenarioPlanner {
   #shapes = new Map<string, { readonly method: Method; readonly sheet: Sheet }>();
   #last: ScenarioSheet | null = null;
   readonly #learned = new WeakSet<Method>();
+  #weeks: WeekMaker | undefined;
 
   /**
    * Compiles the formulas of a sheet that are not known yet; to be awaited before `plan`.
@@ -54,12 +58,21 @@ export class ScenarioPlanner {
     const texts = [
       // What is switched off may be switched on again without anybody learning.
       ...formulaTexts(expandMethod(sheet.method)),
-      ...sheet.scenarios.flatMap((scenario) => formulaTexts(modelOf(methodOf(sheet, scenario), sheet, scenario))),
+      ...sheet.scenarios.flatMap((scenario) =>
+        formulaTexts(modelOf(methodOf(sheet, scenario), sheet, scenario, weekQuantities)),
+      ),
     ];
     const { book, errors } = await compileTexts([...new Set(texts)], this.#book);
     this.#book = { ...this.#book, ...book };
     if (errors.size === 0) this.#learned.add(sheet.method);
     return errors;
+  }
+
+  /** From now on the weeks of scenarios are laid on their days by `weeks`; with another one all is worked out again. */
+  learnWeeks(weeks: WeekMaker): void {
+    if (weeks === this.#weeks) return;
+    this.#weeks = weeks;
+    this.#forget();
   }
 
   /** True where every formula of the sheet is compiled. */
@@ -95,14 +108,14 @@ export class ScenarioPlanner {
     this.#book = { ...this.#book, ...book };
     const found = scenarioOf(sheet, scenario);
     const method = methodOf(sheet, found);
-    const model = modelOf(method, sheet, found);
+    const model = this.#modelOf(method, sheet, found);
     const names = new Set([...quantityIds(model), ...Object.keys(model.names)]);
     // What is put over a quantity sees what it replaces.
     if (found.overrides[quantity] === formula) names.add('value');
     const [unknown] = unknownNames(formula, book[formula] ?? [], (name) => names.has(name));
     if (unknown) return { ok: false, error: unknown };
-    const planner = plannerOf({ method, sheet: createSheet(model, this.#book) });
-    planner.plan({ ...found.inputs, sessions: found.sessions });
+    const planner = this.#plannerOn({ method, sheet: createSheet(model, this.#book) });
+    planner.plan(requestOf(found, this.#weeks));
     const failure = planner.sheet.explain(planner.column, quantity);
     return failure ? { ok: false, failure } : { ok: true, value: planner.column.value(quantity) };
   }
@@ -116,28 +129,45 @@ export class ScenarioPlanner {
     const last = this.#planned.get(scenario.id);
     if (last?.scenario === scenario) return last;
     const planner = last && sameShape(last.scenario, scenario) ? last.planner : this.#plannerOf(sheet, scenario);
-    return { scenario, planner, outcome: planner.plan({ ...scenario.inputs, sessions: scenario.sessions }) };
+    return { scenario, planner, outcome: planner.plan(requestOf(scenario, this.#weeks)) };
   }
 
   /** Scenarios of one shape share a sheet; each has a column of its own. */
   #plannerOf(sheet: ScenarioSheet, scenario: Scenario): Planner {
     const key = shapeOf(scenario);
     const known = this.#shapes.get(key);
-    if (known) return plannerOf(known);
+    if (known) return this.#plannerOn(known);
     const method = methodOf(sheet, scenario);
-    const shape = { method, sheet: createSheet(modelOf(method, sheet, scenario), this.#book) };
+    const shape = { method, sheet: createSheet(this.#modelOf(method, sheet, scenario), this.#book) };
     this.#shapes.set(key, shape);
-    return plannerOf(shape);
+    return this.#plannerOn(shape);
+  }
+
+  #modelOf(method: Method, sheet: ScenarioSheet, scenario: Scenario): SheetModel {
+    const model = modelOf(method, sheet, scenario, this.#weeks ? weekQuantities : []);
+    return this.#weeks?.extend(method, model, { picks: scenario.sessions, week: scenario.week }) ?? model;
+  }
+
+  #plannerOn({ method, sheet }: { readonly method: Method; readonly sheet: Sheet }): Planner {
+    return new Planner(
+      { method, sheet },
+      { hands: sheet.hands ? handsOn(method, sheet) : undefined, week: this.#weeks },
+    );
   }
 }
 
-function plannerOf({ method, sheet }: { readonly method: Method; readonly sheet: Sheet }): Planner {
-  return new Planner({ method, sheet }, { hands: sheet.hands ? handsOn(method, sheet) : undefined });
+/** The request that a scenario makes; days are asked for only of planners that know of them. */
+function requestOf({ inputs, sessions, week }: Scenario, weeks: WeekMaker | undefined): PlanRequest {
+  return week && weeks ? { ...inputs, sessions, week } : { ...inputs, sessions };
 }
 
-/** Scenarios with the same text here are computed by the same program. */
-function shapeOf({ overrides, rulesOff }: Scenario): string {
-  return JSON.stringify([overrides, rulesOff]);
+/** Scenarios with the same text here are computed by the same program; the minutes of days are inputs of it. */
+function shapeOf({ overrides, rulesOff, week, sessions }: Scenario): string {
+  return JSON.stringify([
+    overrides,
+    rulesOff,
+    week && { ...week, days: [], before: null, sessions: { ...sessions, ...week.sessions } },
+  ]);
 }
 
 /** True where two sheets differ in scenarios only. */
@@ -151,5 +181,9 @@ function sameGround(one: ScenarioSheet, other: ScenarioSheet): boolean {
 }
 
 function sameShape(one: Scenario, other: Scenario): boolean {
-  return one.overrides === other.overrides && one.rulesOff === other.rulesOff;
+  return (
+    one.overrides === other.overrides &&
+    one.rulesOff === other.rulesOff &&
+    ((one.week === other.week && one.sessions === other.sessions) || shapeOf(one) === shapeOf(other))
+  );
 }

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { categoryIds, eventIds, levelIds, phaseIds } from '../../training/method/ids.js';
 import { formula, minutes, name } from '../../training/method/schema.js';
+import { wishesSchema } from '../week/wishes-schema.js';
 import { mostScenarios, scenarioLimits, unusableKeys } from './document.js';
 
 const isPlain = (value: unknown): boolean => typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -45,6 +46,7 @@ const scenario = strictObject({
     strictObject(v.entriesFromList(categoryIds, v.optional(list(minutes, scenarioLimits.sessions)))),
     () => ({}),
   ),
+  week: v.optional(v.nullable(wishesSchema), null),
   overrides: formulas,
   rulesOff,
 });

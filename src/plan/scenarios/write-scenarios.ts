@@ -20,12 +20,13 @@ export function writeScenarios(sheet: ScenarioSheet): ScenarioDocument {
   };
 }
 
-function writeScenario({ id, name, inputs, sessions, overrides, rulesOff }: Scenario): WrittenScenario {
+function writeScenario({ id, name, inputs, sessions, week, overrides, rulesOff }: Scenario): WrittenScenario {
   return {
     id,
     ...(name === '' ? {} : { name }),
     inputs,
     ...(isEmpty(sessions) ? {} : { sessions }),
+    ...(week ? { week } : {}),
     ...(isEmpty(overrides) ? {} : { overrides }),
     ...(isEmpty(rulesOff) ? {} : { rulesOff }),
   };

@@ -2,6 +2,7 @@ import type { SheetModel } from '../../sheet/model.js';
 import { byCategory } from '../../training/method/ids.js';
 import { dayQuantities, weekCost } from '../../training/method/week-names.js';
 import { lay } from '../../training/week/lay.js';
+import type { Plan } from '../document.js';
 import { sessionNeed } from '../session-need.js';
 import { planWeek } from './plan-week.js';
 import { readWishes } from './read-wishes.js';
@@ -18,14 +19,17 @@ export function createWeekMaker(solve: WeekSolver = remembering(solveWeek)): Wee
     lay: (method, plan, { picks, week }) => {
       if (!week) return plan;
       const needs = byCategory((id) => sessionNeed(method, plan.derivations, id));
-      const problem = weekProblemOf(method, { needs, picks, wishes: week });
-      const laid = planWeek(problem, week, solve(problem));
+      const wishes = { ...week, days: week.days.map((minutes, day) => dayMinutes(plan, day) ?? minutes) };
+      const problem = weekProblemOf(method, { needs, picks, wishes });
+      const laid = planWeek(problem, wishes, solve(problem));
       return { ...plan, week: laid, sessions: laid.state === 'laid' ? laid.sessions : plan.sessions };
     },
     extend: (method, model, { picks, week }) => {
-      if (!week) return model;
-      const days = { ...model, inputs: [...model.inputs, ...dayInputs(week.days)] };
-      return { ...days, blocks: [...days.blocks, weekBlock(method, days, { picks, wishes: week, lay: layKnown })] };
+      const read = week && readWishes(week, method);
+      if (!read?.ok) return model;
+      const { value: wishes } = read;
+      const days = { ...model, inputs: [...model.inputs, ...dayInputs(wishes.days)] };
+      return { ...days, blocks: [...days.blocks, weekBlock(method, days, { picks, wishes, lay: layKnown })] };
     },
     inputValues: (model, week) => (week && hasDays(model) ? dayValues(week.days) : {}),
   };
@@ -35,4 +39,10 @@ const hasDays = ({ blocks }: SheetModel): boolean => blocks.some(({ writes }) =>
 
 function dayValues(days: readonly number[]): Readonly<Record<string, number>> {
   return Object.fromEntries(dayQuantities.map((id, day) => [id, days[day] ?? 0]));
+}
+
+/** In a sheet a person may have put other minutes over those of a day. */
+function dayMinutes({ derivations }: Plan, day: number): number | null {
+  const value = derivations[dayQuantities[day] ?? '']?.value ?? null;
+  return value === null ? null : Math.max(0, Math.floor(value));
 }

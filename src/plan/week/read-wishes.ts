@@ -1,13 +1,10 @@
-import * as v from 'valibot';
 import type { Outcome, Problem } from '../../problem.js';
-import { duplicate, repeated } from '../../training/method/duplicates.js';
 import type { Method } from '../../training/method/document.js';
 import { readShape } from '../../training/method/read-shape.js';
+import { checkWishes } from './check-wishes.js';
 import { weekRules } from './week-problem-of.js';
 import { wishesSchema } from './wishes-schema.js';
-import type { PlacedSession, WeekWishes } from './wishes.js';
-
-type Shape = v.InferOutput<typeof wishesSchema>;
+import type { WeekWishes } from './wishes.js';
 
 /**
  * Reads what a request says of the week, and fills in what the method usually has.
@@ -27,38 +24,4 @@ export function readWishes(given: unknown, method: Method): Outcome<WeekWishes> 
 const inWeek = (problem: Problem): Problem => ({
   ...problem,
   path: problem.path === '' ? 'week' : `week.${problem.path}`,
-});
-
-/** Faults that no single field shows: doubles, and lengths that are no whole steps. */
-function checkWishes({ free, pinned, done, sessions }: Shape, step: number): Problem[] {
-  const placed = [
-    ...pinned.map((each, index) => at('pinned', each, index)),
-    ...done.map((each, index) => at('done', each, index)),
-  ];
-  const doubles = placed.filter(({ id }, index) => placed.findIndex((each) => each.id === id) < index);
-  const lengths = [
-    ...placed.map(({ path, minutes }) => ({ path: `${path}.minutes`, minutes })),
-    ...Object.entries(sessions).flatMap(([id, list]) =>
-      (list ?? []).map((minutes, index) => ({ path: `sessions.${id}[${index}]`, minutes })),
-    ),
-  ];
-  return [
-    ...repeated(free).map((index) => duplicate(`free[${index}]`, free[index])),
-    ...doubles.map(({ path, category }) => duplicate(`${path}.category`, category)),
-    ...lengths
-      .filter(({ minutes }) => minutes % step !== 0)
-      .map(({ path, minutes }): Problem => ({ path, value: minutes, code: 'not-a-step', allowed: { step } })),
-  ];
-}
-
-/** A kind is on a day once at most. */
-const at = (
-  list: string,
-  { category, day, minutes }: PlacedSession,
-  index: number,
-): { path: string; id: string; category: string; minutes: number } => ({
-  path: `${list}[${index}]`,
-  id: `${category} ${day}`,
-  category,
-  minutes,
 });

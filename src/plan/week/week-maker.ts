@@ -3,7 +3,7 @@ import type { SheetModel } from '../../sheet/model.js';
 import type { Method } from '../../training/method/document.js';
 import type { ByCategory } from '../../training/method/ids.js';
 import type { Plan } from '../document.js';
-import type { WeekWishes } from './wishes.js';
+import type { WeekRequest, WeekWishes } from './wishes.js';
 
 /** What was asked of a week. */
 export interface WeekAsked {
@@ -19,7 +19,11 @@ export interface WeekMaker {
   /** The plan with its week. */
   readonly lay: (method: Method, plan: Plan, asked: WeekAsked) => Plan;
   /** The model of a sheet with the minutes of the days as inputs, and the week's cost. */
-  readonly extend: (method: Method, model: SheetModel, asked: WeekAsked) => SheetModel;
+  readonly extend: (
+    method: Method,
+    model: SheetModel,
+    asked: Pick<WeekAsked, 'picks'> & { readonly week: WeekRequest | null },
+  ) => SheetModel;
   /** The inputs that `extend` brings. */
   readonly inputValues: (model: SheetModel, wishes: WeekWishes | null) => Readonly<Record<string, number>>;
 }

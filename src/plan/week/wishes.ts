@@ -40,4 +40,4 @@ export interface WeekWishes {
 }
 
 /** Wishes as they are asked for: the minutes of the days, and what differs from the method's usual week. */
-export type WeekRequest = Pick<WeekWishes, 'days'> & Partial<WeekWishes>;
+export type WeekRequest = Pick<WeekWishes, 'days'> & { readonly [K in keyof WeekWishes]?: WeekWishes[K] | undefined };

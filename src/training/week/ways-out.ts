@@ -2,6 +2,7 @@ import { evenCuts } from '../sessions/even-cuts.js';
 import { clashesOf } from './clashes.js';
 import { dayBit } from './day-sets.js';
 import { canLay, lay } from './lay.js';
+import type { Steps } from './steps.js';
 import type { KindNeed, WeekProblem } from './week-problem.js';
 import type { Change, WayOut, Wish } from './wish.js';
 
@@ -12,11 +13,19 @@ const mostMoreMinutes = 240;
  * What would help where nothing fits, the cheapest first: by what the week then costs, and 1 for each step that a day
  * would have to give. Changes to one wish of the conflict where any of those helps, else to several.
  */
-export function waysOut(problem: WeekProblem, conflict: readonly Wish[]): WayOut[] {
-  const single = conflict.flatMap((wish) => helpful(problem, wish));
+export function* waysOut(problem: WeekProblem, conflict: readonly Wish[]): Steps<WayOut[]> {
+  const single: Change[] = [];
+  for (const wish of conflict) {
+    single.push(...helpful(problem, wish));
+    yield;
+  }
   const ways =
     single.length > 0 ? single.map((change) => [change]) : [...fewerSessions(problem), ...moreEverywhere(problem)];
-  const priced = ways.flatMap((changes) => priceOf(problem, changes) ?? []);
+  const priced: ReturnType<typeof priceOf> = [];
+  for (const changes of ways) {
+    priced.push(...priceOf(problem, changes));
+    yield;
+  }
   return priced.sort((one, other) => one.price - other.price).map(({ changes, cost }) => ({ changes, cost }));
 }
 

@@ -18,20 +18,30 @@ export function enumerate(problem: WeekProblem): Enumerated | null {
   return found.sort((one, other) => one.cost - other.cost || one.moves - other.moves)[0] ?? null;
 }
 
-/** Every valid layout of a small week. */
+/** Every valid layout of a small week; only what is too much already, or too little in the end, is not looked at closely. */
 export function layoutsOf(problem: WeekProblem): Laid[] {
   const plans = dayPlans(problem);
+  const sums = problem.kinds.map(({ sessions, least, most }) => {
+    const settled = sessions?.reduce((sum, each) => sum + each, 0);
+    return { least: settled ?? least, most: settled ?? most };
+  });
   const found: Laid[] = [];
-  const extend = (chosen: readonly DayPlan[]): void => {
+  const extend = (chosen: readonly DayPlan[], so: DayPlan): void => {
+    if (so.some((sum, kind) => sum > (sums[kind]?.most ?? 0))) return;
     const next = plans[chosen.length];
-    if (next) {
-      for (const plan of next) extend([...chosen, plan]);
-      return;
-    }
+    for (const plan of next ?? [])
+      extend(
+        [...chosen, plan],
+        so.map((sum, kind) => sum + (plan[kind] ?? 0)),
+      );
+    if (next || so.some((sum, kind) => sum < (sums[kind]?.least ?? 0))) return;
     const laid = byCategory((category) => chosen.map((plan) => plan[categoryIds.indexOf(category)] ?? 0));
     if (faultsOf(problem, laid).length === 0) found.push(laid);
   };
-  extend([]);
+  extend(
+    [],
+    sums.map(() => 0),
+  );
   return found;
 }
 
