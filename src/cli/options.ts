@@ -5,6 +5,7 @@ export const planOptions = {
   level: { type: 'string', value: 'LEVEL' },
   event: { type: 'string', value: 'EVENT' },
   'strength-cap': { type: 'string', value: 'MINUTES' },
+  days: { type: 'string', value: 'MINUTES,…' },
   method: { type: 'string', value: 'FILE' },
   roster: { type: 'string', value: 'FILE' },
   json: { type: 'boolean', value: '' },

@@ -1,4 +1,5 @@
 import type { Planner } from '../plan.js';
+import { daysAs, daysIn, withDayName } from './days.js';
 import { requestFields } from './options.js';
 import { planText } from './plan-text.js';
 import { printable } from './printable.js';
@@ -28,7 +29,11 @@ export async function planCommand(session: Session): Promise<number> {
 function planOne(session: Session, planner: Planner, request: Readonly<Record<string, unknown>>): number {
   const { io, options, speech } = session;
   const plan = planner.plan(request);
-  if (!plan.ok) return refuse(session, problemLines(speech, plan.problems, optionOf));
+  if (!plan.ok)
+    return refuse(
+      session,
+      problemLines(speech, plan.problems, (path) => withDayName(speech.words, optionOf(path))),
+    );
   if (options.json !== undefined) io.write(`${JSON.stringify(plan.value, null, 2)}\n`);
   else io.write(printable(planText(speech.words, planner.method, plan.value)));
   return exitCodes.done;
@@ -42,7 +47,8 @@ function requestOf({ options }: Session): Readonly<Record<string, unknown>> {
     const text = values[option];
     return text === undefined ? [] : [[field, isNumeric(field) ? numberOrText(text) : text] as const];
   });
-  return Object.fromEntries(given);
+  const week = options.days === undefined ? {} : { week: daysIn(options.days, ',') };
+  return { ...Object.fromEntries(given), ...week };
 }
 
 const isNumeric = (field: string): boolean => field === 'hours' || field === 'strengthCap';
@@ -50,5 +56,5 @@ const isNumeric = (field: string): boolean => field === 'hours' || field === 'st
 /** What a field of the request is called on the command line. */
 function optionOf(path: string): string {
   const option = fieldsByOption.find(([, field]) => field === path)?.[0];
-  return option === undefined ? path : `--${option}`;
+  return option === undefined ? daysAs('--days', path) : `--${option}`;
 }

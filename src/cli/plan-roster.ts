@@ -1,4 +1,5 @@
 import type { Plan, Planner } from '../plan.js';
+import { withDayName } from './days.js';
 import { printable } from './printable.js';
 import { readRoster } from './read-roster.js';
 import type { RosterEntry, RosterFault } from './roster.js';
@@ -20,7 +21,7 @@ export function planRoster(session: Session, planner: Planner, { text, defaults 
   for (const entry of roster.entries) {
     const outcome = planner.plan({ ...defaults, ...entry.request });
     if (outcome.ok) plans.push(named(entry, outcome.value));
-    else faults.push(...outcome.problems.map((problem) => ({ ...faultAt(entry), problem: roster.asMet(problem) })));
+    else faults.push(...outcome.problems.map((problem) => ({ ...faultAt(entry), problem: entry.asMet(problem) })));
   }
   const isRefused = plans.length === 0 && faults.length > 0;
   if (!isRefused) io.write(options.json === undefined ? rosterCsv(plans) : rosterNdjson(plans));
@@ -34,8 +35,8 @@ const named = ({ name }: RosterEntry, plan: Plan): NamedPlan => ({ name, plan })
 const faultAt = ({ line, name }: RosterEntry): Pick<RosterFault, 'line' | 'name'> => ({ line, name });
 
 function faultText({ speech }: Session, faults: readonly RosterFault[]): string {
-  const { texts } = speech;
-  const nameOf = (path: string): string => (path === '' ? texts.say('roster.whole-line') : path);
+  const { texts, words } = speech;
+  const nameOf = (path: string): string => (path === '' ? texts.say('roster.whole-line') : withDayName(words, path));
   const lines = faults
     .toSorted((a, b) => a.line - b.line)
     .flatMap((fault) => {

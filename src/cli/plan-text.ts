@@ -6,8 +6,9 @@ import { noticesWithCauses } from '../words/notices-with-causes.js';
 import { ruleLines, type PlanLine } from '../words/plan-lines.js';
 import type { Words } from '../words/words.js';
 import { textTable } from './text-table.js';
+import { weekParagraphs } from './week-text.js';
 
-/** A plan as a page of text: the answer, what it answers, the table of the week, rules, notices, cautions. */
+/** A plan as a page of text: the answer, what it answers, the table of the week, rules, notices, the days, cautions. */
 export function planText(words: Words, method: Method, plan: Plan): string {
   const paragraphs = [
     headlineText(headline(words, method, plan)),
@@ -16,6 +17,7 @@ export function planText(words: Words, method: Method, plan: Plan): string {
     weekTable(words, method, plan),
     section(words.say('planner.rules'), ruleLines(words, method, plan)) || words.say('planner.no-rules'),
     section(words.say('planner.notices'), noticesWithCauses(words, method, plan).map(cautioned(words))),
+    ...(plan.week ? weekParagraphs(words, method, plan.week) : []),
     words.say('caution.short'),
   ];
   return `${paragraphs.filter((paragraph) => paragraph !== '').join('\n\n')}\n`;

@@ -1,5 +1,6 @@
 import type { Problem } from '../problem.js';
 import { readCsvRecords, type CsvRecord } from './csv-records.js';
+import { daysAs, daysIn } from './days.js';
 import { numberOrText } from './number-or-text.js';
 import { columnFields, rosterColumns } from './roster-fields.js';
 import type { Roster, RosterEntry, RosterFault } from './roster.js';
@@ -9,22 +10,21 @@ export function readCsvRoster(text: string): Roster {
   const { records, brokenLine } = readCsvRecords(text);
   const [header, ...lines] = records;
   const broken = brokenLine === null ? [] : [{ line: brokenLine, name: '', key: 'roster.quotes', values: {} }];
-  if (!header) return { entries: [], faults: broken.length > 0 ? broken : [emptyRoster()], asMet };
+  if (!header) return { entries: [], faults: broken.length > 0 ? broken : [emptyRoster()] };
   const columns = header.cells.map((cell) => cell.trim());
   const headerFaults = columnProblems(columns).map((problem) => ({ line: header.line, name: '', problem }));
-  if (headerFaults.length > 0) return { entries: [], faults: headerFaults, asMet };
+  if (headerFaults.length > 0) return { entries: [], faults: headerFaults };
   const isWhole = ({ cells }: CsvRecord): boolean => cells.length === columns.length;
   return {
     entries: lines.filter(isWhole).map((record) => entryOf(record, columns)),
     faults: [...lines.filter((record) => !isWhole(record)).map((record) => lengthFault(record, columns)), ...broken],
-    asMet,
   };
 }
 
 /** A field of a request by the name of its column. */
 function asMet(problem: Problem): Problem {
   const column = Object.entries(columnFields).find(([, field]) => field === problem.path)?.[0];
-  return column === undefined ? problem : { ...problem, path: column };
+  return { ...problem, path: column ?? daysAs('days', problem.path) };
 }
 
 function emptyRoster(): RosterFault {
@@ -50,7 +50,8 @@ function entryOf({ line, cells }: CsvRecord, columns: readonly string[]): Roster
   const fields = Object.entries(columnFields).filter(([column]) => cell(column) !== '');
   const value = (column: string): number | string => (isNumeric(column) ? numberOrText(cell(column)) : cell(column));
   const request = Object.fromEntries(fields.map(([column, field]) => [field, value(column)] as const));
-  return { line, name: cell('name'), request };
+  const week = cell('days') === '' ? {} : { week: daysIn(cell('days'), /\s+/) };
+  return { line, name: cell('name'), request: { ...request, ...week }, asMet };
 }
 
 const isNumeric = (column: string): boolean => column === 'hours' || column === 'strength_cap';

@@ -9,7 +9,10 @@ export const columnFields = {
   strength_cap: 'strengthCap',
 } as const satisfies Readonly<Record<string, keyof PlanInputs>>;
 
-export const rosterColumns: readonly string[] = ['name', ...Object.keys(columnFields)];
+/** Who it is, and the inputs of the week: these come back in the table of plans. */
+export const inputColumns: readonly string[] = ['name', ...Object.keys(columnFields)];
 
-/** Fields of a line of an NDJSON roster: those of a request, and a name. */
-export const rosterFields: readonly string[] = ['name', ...Object.values(columnFields), 'sessions'];
+export const rosterColumns: readonly string[] = [...inputColumns, 'days'];
+
+/** Fields of a line of an NDJSON roster: those of a request, a name, and `days` for a week of which no more is said. */
+export const rosterFields: readonly string[] = ['name', ...Object.values(columnFields), 'sessions', 'days', 'week'];

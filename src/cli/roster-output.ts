@@ -1,7 +1,7 @@
 import { csvFormatRows } from 'd3-dsv';
 import type { Notice, Plan } from '../plan.js';
 import { categoryIds } from '../training/method/ids.js';
-import { rosterColumns } from './roster-fields.js';
+import { inputColumns } from './roster-fields.js';
 
 /** A plan and whose it is. */
 export interface NamedPlan {
@@ -15,16 +15,20 @@ export function rosterNdjson(plans: readonly NamedPlan[]): string {
 }
 
 const columns: readonly string[] = [
-  ...rosterColumns,
+  ...inputColumns,
   'split',
   ...categoryIds.map((id) => `${id}_minutes`),
   'total_minutes',
   ...categoryIds.map((id) => `${id}_sessions`),
   'rules',
   'notices',
+  'week_cost',
 ];
 
-/** A table with a header: the inputs, planned minutes and sessions by category, ids of rules that acted and notices. */
+/**
+ * A table with a header: the inputs, planned minutes and sessions by category, ids of rules that acted and notices, what
+ * the week laid on days costs (or that nothing fits).
+ */
 export function rosterCsv(plans: readonly NamedPlan[]): string {
   return `${csvFormatRows([[...columns], ...plans.map(cells)])}\n`;
 }
@@ -38,6 +42,7 @@ function cells({ name, plan }: NamedPlan): string[] {
     ...categoryIds.map((id) => plan.sessions[id].join('+')),
     plan.rules.flatMap(({ id, kind, acted }) => (kind === 'change' && acted ? [id] : [])).join(' '),
     plan.notices.map(noticeId).join(' '),
+    plan.week === null ? '' : String(plan.week.cost ?? plan.week.state),
   ];
 }
 

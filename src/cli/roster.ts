@@ -7,6 +7,8 @@ export interface RosterEntry {
   readonly line: number;
   readonly name: string;
   readonly request: Readonly<Record<string, unknown>>;
+  /** A problem of the request in the terms of this line. */
+  readonly asMet: (problem: Problem) => Problem;
 }
 
 /** What is wrong with a line: a problem of one field, or of the line as such (words for `key` are in `texts`). */
@@ -18,6 +20,4 @@ export type RosterFault = { readonly line: number; readonly name: string } & (
 export interface Roster {
   readonly entries: readonly RosterEntry[];
   readonly faults: readonly RosterFault[];
-  /** A problem of a request in the terms of this roster. */
-  readonly asMet: (problem: Problem) => Problem;
 }

@@ -1,9 +1,9 @@
 import type { Problem } from '../problem.js';
-import { sheetPlace } from './sheet-place.js';
+import { latePlace } from './late-place.js';
 import { splitPanel } from './split/split-panel.js';
 
 /** The panels by the names that the attribute `panels` uses. */
-export const panels = { split: splitPanel, sheet: sheetPlace } as const;
+export const panels = { split: splitPanel, sheet: latePlace('sheet'), week: latePlace('week') } as const;
 export type PanelName = keyof typeof panels;
 
 /** Reads the attribute `panels`: names with spaces between them. */

@@ -26,6 +26,12 @@ export interface Actions {
   ask(quantity: string | null, from?: HTMLElement): void;
 }
 
+/** A part of the planner that a page can show. */
+export interface Panel {
+  readonly styles: readonly CSSResult[];
+  readonly render: (view: View) => TemplateResult;
+}
+
 /** What a number needs that answers why. */
 export interface Asker {
   readonly words: Words;

@@ -1,7 +1,8 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type CSSResult, type PropertyValues, type TemplateResult } from 'lit';
 import type { Plan, PlanInputs, PlanRequest } from '../plan.js';
 import { inputNames } from '../plan/inputs.js';
-import type { Problem } from '../problem.js';
+import type { Planner } from '../plan/planner.js';
+import type { Outcome, Problem } from '../problem.js';
 import type { ByCategory, CategoryId } from '../training/method/ids.js';
 import { statusMessage } from '../words/plan-lines.js';
 import { readNumber } from '../words/read-number.js';
@@ -10,11 +11,12 @@ import { baseStyles } from './base.styles.js';
 import { DetailsController } from './controllers/details-controller.js';
 import { LanguageController } from './controllers/language-controller.js';
 import { MethodController } from './controllers/method-controller.js';
-import { SheetController } from './controllers/sheet-controller.js';
+import { LatePanelController } from './controllers/late-panel-controller.js';
 import { StatusController } from './controllers/status-controller.js';
 import { notANumber } from './inputs/not-a-number.js';
 import { numberAttribute } from './number-attribute.js';
 import { panels, readPanels } from './panels.js';
+import type { Seat } from './sheet/seat.js';
 import { PlanChangeEvent } from './plan-change-event.js';
 import type { Actions, Draft, NumberField, View } from './view.js';
 import { Week } from './week.js';
@@ -41,6 +43,7 @@ import { Week } from './week.js';
  * @csspart slider - A slider.
  * @csspart table - The table of the week.
  * @csspart sheet - The what-if sheet.
+ * @csspart week - The sessions on their days.
  * @csspart why - The derivation of a number.
  * @csspart notes - The rules that acted, and what is worth knowing.
  * @csspart cautions - The usual cautions.
@@ -67,6 +70,7 @@ export class WeekwrightPlanner extends LitElement {
     level: { type: String },
     event: { type: String },
     strengthCap: { type: Number, attribute: 'strength-cap', converter: numberAttribute },
+    days: { type: String },
     panels: { type: String },
     method: { attribute: false },
     methodSrc: { type: String, attribute: 'method-src' },
@@ -86,7 +90,9 @@ export class WeekwrightPlanner extends LitElement {
   declare event: string | null | undefined;
   /** Most minutes of strength in a week of more than six hours, 90 to 120 with the built-in method. */
   declare strengthCap: number | null | undefined;
-  /** The panels to show, of `split` and `sheet`, with a space between them; `split` where left out. */
+  /** Minutes available on each day to begin with, Monday first: `60,0,45,60,0,90,120`. For the panel `week`. */
+  declare days: string | null | undefined;
+  /** The panels to show, of `split`, `week` and `sheet`, with a space between them; `split` where left out. */
   declare panels: string | null | undefined;
   /** A coach's own method as plain data; see shared/schema/method.schema.json. */
   declare method: unknown;
@@ -97,11 +103,28 @@ export class WeekwrightPlanner extends LitElement {
   readonly #methods = new MethodController(this);
   readonly #status = new StatusController(this);
   readonly #more = new DetailsController(this, this.#language);
-  readonly #sheet = new SheetController(this, this.#more, (inputs, sessions) => {
-    Object.assign(this, inputs);
-    this.#picks = sessions;
-    this.#finishAct();
+  readonly #sheet = new LatePanelController(this, this.#more, {
+    place: '.sheet',
+    view: () => this.#view(),
+    load: async () => {
+      const { Sheet, styles } = await import('./sheet/sheet.js');
+      return { styles, panel: new Sheet({ ...this.#seat, show: this.#show }) };
+    },
   });
+  readonly #board = new LatePanelController(this, this.#more, {
+    place: '.week',
+    view: () => this.#view(),
+    load: async () => {
+      const { Board, styles } = await import('./board/board.js');
+      return { styles, panel: new Board({ ...this.#seat, picks: () => this.#picks, finish: () => this.#finishAct() }) };
+    },
+  });
+  readonly #seat = {
+    host: this,
+    adopt: (styles: readonly CSSResult[]) => {
+      this.#more.adopt(styles);
+    },
+  };
   #picks: Partial<ByCategory<readonly number[]>> = {};
   #drafts: Partial<Record<NumberField, Draft>> = {};
   #asked: string | null = null;
@@ -125,7 +148,9 @@ export class WeekwrightPlanner extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!this.hasUpdated || changed.has('method') || changed.has('methodSrc')) this.#methods.use(this);
-    if (this.#panelsWanted().names.includes('sheet')) this.#sheet.want();
+    const { names } = this.#panelsWanted();
+    if (names.includes('sheet')) this.#sheet.want();
+    if (names.includes('week')) this.#board.want();
     this.#replan();
     const isFaulty = this.problems.length > 0 || Object.keys(this.#drafts).length > 0;
     if (isFaulty || this.#methods.isOwn || this.#asked !== null) this.#more.want();
@@ -152,22 +177,28 @@ export class WeekwrightPlanner extends LitElement {
     await super.getUpdateComplete();
     await this.#methods.ready;
     await super.getUpdateComplete();
-    await Promise.all([this.#language.ready, this.#more.ready, this.#sheet.ready]);
+    await Promise.all([this.#language.ready, this.#more.ready, this.#sheet.ready, this.#board.ready]);
     await super.getUpdateComplete();
-    await this.#sheet.ready;
+    await Promise.all([this.#sheet.ready, this.#board.ready]);
     return super.getUpdateComplete();
   }
 
   /** Plans again where the method, an input or a pick is another than before. */
   #replan(): void {
     const { planner } = this.#methods;
-    if (planner) this.#week.replan(planner, this.#sheet, this.#request());
+    if (!planner) return;
+    const sheet = this.#sheet.panel;
+    const board = this.#board.panel;
+    board?.teach(planner, sheet);
+    const plan = (by: Planner, request: PlanRequest): Outcome<Plan> => sheet?.plan(by, request) ?? by.plan(request);
+    this.#week.replan(planner, { versions: [sheet?.version, board?.version], plan }, this.#request(planner));
   }
 
-  #request(): PlanRequest {
+  #request({ method }: Planner): PlanRequest {
     const given = inputNames.map((name) => [name, this[name]] as const);
     const inputs: object = Object.fromEntries(given.filter(([, value]) => value !== undefined && value !== null));
-    return { ...inputs, sessions: this.#picks };
+    const week = this.#board.panel?.request(this.days, method);
+    return { ...inputs, sessions: this.#picks, week };
   }
 
   #panelsWanted(): ReturnType<typeof readPanels> {
@@ -175,8 +206,16 @@ export class WeekwrightPlanner extends LitElement {
   }
 
   #inputProblems(): readonly Problem[] {
-    return [...this.#panelsWanted().problems, ...this.#week.problems];
+    return [...this.#panelsWanted().problems, ...(this.#board.panel?.problems ?? []), ...this.#week.problems];
   }
+
+  /** Puts what the sheet shows on the planner. */
+  readonly #show: Seat['show'] = (inputs, sessions, week) => {
+    Object.assign(this, inputs);
+    this.#picks = sessions;
+    this.#board.panel?.take(week);
+    this.#finishAct();
+  };
 
   /** What people do. Each act changes the request, plans at once and tells the page. */
   readonly #actions: Actions = {
@@ -209,7 +248,7 @@ export class WeekwrightPlanner extends LitElement {
 
   /** A person goes on from the week on show, also where the page has asked for one that cannot be. */
   #takeWeekOnShow(): void {
-    if (this.#week.problems.length > 0 && !this.#sheet.planner) Object.assign(this, this.#week.plan?.inputs);
+    if (this.#week.problems.length > 0 && !this.#sheet.panel?.planner) Object.assign(this, this.#week.plan?.inputs);
   }
 
   #refuse(field: NumberField, draft: Draft): void {
@@ -244,7 +283,7 @@ export class WeekwrightPlanner extends LitElement {
   }
 
   #statusText(words: Words): string {
-    const planner = this.#sheet.planner ?? this.#methods.planner;
+    const planner = this.#planner;
     const { plan } = this.#week;
     return planner && plan ? statusMessage(words, planner.method, plan) : '';
   }
@@ -257,10 +296,16 @@ export class WeekwrightPlanner extends LitElement {
     target?.scrollIntoView({ block: 'nearest' });
   }
 
-  #view(words: Words): View | null {
-    const planner = this.#sheet.planner ?? this.#methods.planner;
+  /** The planner of the scenario on show. */
+  get #planner(): Planner | null {
+    return this.#sheet.panel?.planner ?? this.#methods.planner;
+  }
+
+  #view(): View | null {
+    const { words } = this.#language;
+    const planner = this.#planner;
     const { plan } = this.#week;
-    if (!planner || !plan) return null;
+    if (!words || !planner || !plan) return null;
     return {
       panels: this.#panelsWanted().names,
       words,
@@ -275,7 +320,7 @@ export class WeekwrightPlanner extends LitElement {
 
   protected override render(): TemplateResult {
     const { words } = this.#language;
-    const view = words && this.#view(words);
+    const view = this.#view();
     if (!words || !view) return html`<slot></slot>`;
     return html`<section class="planner" part="planner" lang=${words.language} aria-label=${words.say('planner.label')}>
       ${view.details?.problemBox(words, 'faulty-method', this.#methods.problems)}

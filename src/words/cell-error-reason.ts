@@ -16,9 +16,9 @@ export function cellErrorReason(words: Words, error: CellError, name: (id: strin
     case 'nothing-left':
       return words.say(key, { over: error.over });
     case 'not-a-number':
-      return error.operation === 'sainte-lague'
-        ? words.say('cell-error.not-rounded')
-        : words.say(key, { operation: error.operation });
+      if (error.operation === 'sainte-lague') return words.say('cell-error.not-rounded');
+      if (error.operation === 'week') return words.say('cell-error.no-week');
+      return words.say(key, { operation: error.operation });
     case 'unknown-name':
       return words.say(key, { name: error.name });
     case 'circle':

@@ -1,5 +1,6 @@
 import type { Derivation } from '../sheet/derivation.js';
 import type { Method, NumberInput } from '../training/method/document.js';
+import { dayQuantities } from '../training/method/week-names.js';
 import { quantityValue } from './quantity-value.js';
 import type { Words } from './words.js';
 
@@ -18,10 +19,11 @@ export function derivationOrigin(words: Words, method: Method, derivation: Deriv
 }
 
 const blockKey = ({ formula }: Derivation): string =>
-  formula === 'sainte-lague' ? 'derivation.origin.sainte-lague' : 'derivation.origin.block';
+  formula === 'sainte-lague' || formula === 'week' ? `derivation.origin.${formula}` : 'derivation.origin.block';
 
 function inputOrigin(words: Words, method: Method, id: string): string {
   const range = rangeOf(method, id);
+  if (dayQuantities.some((each) => each === id)) return words.say('derivation.origin.day');
   if (!range) return words.say('derivation.origin.choice');
   const value = (amount: number): string => quantityValue(words, method, { id, value: amount });
   return words.say('derivation.origin.input', { least: value(range.least), most: value(range.most) });

@@ -1,4 +1,5 @@
 import type { Method } from '../training/method/document.js';
+import { dayQuantities, weekCost } from '../training/method/week-names.js';
 import { choiceIds, quantityMeaning, type ChoiceKind, type Measure } from './quantity-meaning.js';
 import type { Words } from './words.js';
 
@@ -26,6 +27,8 @@ export const unitOfWeek: ReadonlyMap<string, Unit> = new Map<string, Unit>([
   ['running_minutes', 'minutes'],
   ['running_share', 'share'],
   ['total_rounded', 'minutes'],
+  ...dayQuantities.map((id): [string, Unit] => [id, 'minutes']),
+  [weekCost, 'number'],
 ]);
 
 /** The unit of a quantity; a coach's own quantities are plain numbers. */

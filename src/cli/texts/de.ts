@@ -6,8 +6,9 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
     'Teilt die Stunden einer Lauf-Trainingswoche auf Trainingsarten auf, nach Saisonphase, Trainingsstand und Wettkampf.',
 
   columns:
-    'Spalten einer CSV-Liste, in beliebiger Reihenfolge, mit Kopfzeile: {columns}. Eine leere Zelle oder fehlende Spalte steht für die angegebene Option, sonst für den Anfangswert der Methode.',
-  ndjson: 'Eine Zeile einer NDJSON-Liste ist ein Objekt mit beliebigen von: {fields}.',
+    'Spalten einer CSV-Liste, in beliebiger Reihenfolge, mit Kopfzeile: {columns}. Eine leere Zelle oder fehlende Spalte steht für die angegebene Option, sonst für den Anfangswert der Methode. `days` enthält die Minuten der sieben Tage, von Montag an, mit Leerzeichen dazwischen.',
+  ndjson:
+    'Eine Zeile einer NDJSON-Liste ist ein Objekt mit beliebigen von: {fields}. `days` ist eine Liste von sieben Zahlen und steht für eine `week`, von der nicht mehr gesagt wird.',
   'exit-codes':
     'Endet mit 0, wenn alles gelang, mit 1, wenn Zeilen einer Liste fehlerhaft waren, mit 2, wenn sich nichts planen ließ.',
 
@@ -29,6 +30,7 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'option.choice': '{choices}; {start}, wo nichts angegeben ist',
   'option.strength-cap':
     'höchstens so viele Minuten Kraft über sechs Stunden pro Woche, {least} bis {most}; {start}, wo nichts angegeben ist',
+  'option.days': 'verfügbare Minuten der sieben Tage, von Montag an; die Einheiten werden auf sie gelegt',
   'option.method': 'eigene Methode, ein JSON-Dokument',
   'option.roster': 'Pläne für viele aus CSV oder NDJSON; - liest die Standardeingabe',
   'option.json': 'der Plan als JSON; bei einer Liste ein Plan pro Zeile',

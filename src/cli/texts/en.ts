@@ -3,8 +3,9 @@ export const english = {
   about: 'Divides the hours of a runner’s training week among kinds of training, by season phase, level and event.',
 
   columns:
-    'Columns of a CSV roster, in any order, with a header line: {columns}. An empty cell or a column left out stands for the option given, else for the method’s starting value.',
-  ndjson: 'A line of an NDJSON roster is an object with any of: {fields}.',
+    'Columns of a CSV roster, in any order, with a header line: {columns}. An empty cell or a column left out stands for the option given, else for the method’s starting value. `days` holds the minutes of the seven days, Monday first, with spaces between.',
+  ndjson:
+    'A line of an NDJSON roster is an object with any of: {fields}. `days` is a list of seven numbers, and stands for a `week` of which no more is said.',
   'exit-codes':
     'Ends with 0 where all went well, 1 where lines of a roster were faulty, 2 where nothing could be planned.',
 
@@ -25,6 +26,7 @@ export const english = {
   'option.hours': 'hours a week, {least} to {most}; {start} where left out',
   'option.choice': '{choices}; {start} where left out',
   'option.strength-cap': 'most minutes of strength above six hours a week, {least} to {most}; {start} where left out',
+  'option.days': 'minutes available on the seven days, Monday first; the sessions are laid on them',
   'option.method': 'a coach’s method, a JSON document',
   'option.roster': 'plans for many runners from CSV or NDJSON; - reads standard input',
   'option.json': 'the plan as JSON; of a roster, one plan a line',

@@ -1,5 +1,4 @@
 import type { Problem } from '../../problem.js';
-import type { NumberField } from '../view.js';
 
 /** What is wrong with a text that is no number. */
 export function notANumber(path: NumberField, value: string): Problem {

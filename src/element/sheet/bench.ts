@@ -46,6 +46,7 @@ interface NewRow {
 /** What the rows of the sheet are, which all scenarios share. */
 interface Ground {
   readonly of: ScenarioSheet;
+  readonly hasDays: boolean;
   readonly method: Method;
   readonly groups: readonly RowGroup[];
 }
@@ -85,9 +86,11 @@ export class Bench {
   get #ground(): Ground {
     const { sheet } = this.store;
     const last = this.#lastGround;
-    if (last?.of.rows === sheet.rows && last.of.rulesOff === sheet.rulesOff) return last;
+    const { hasDays } = this.store;
+    const isSame = last?.of.rows === sheet.rows && last.of.rulesOff === sheet.rulesOff && last.hasDays === hasDays;
+    if (isSame) return last;
     const method = methodOf(sheet, { rulesOff: [] });
-    this.#lastGround = { of: sheet, method, groups: rowGroups(method) };
+    this.#lastGround = { of: sheet, hasDays, method, groups: rowGroups(method, hasDays) };
     return this.#lastGround;
   }
 
@@ -232,7 +235,7 @@ export class Bench {
     this.message = null;
     this.store.change(sheet, about);
     if (scenario !== undefined) this.store.put(scenario);
-    const { inputs, sessions } = this.store.onShow;
-    this.#seat.show(inputs, sessions);
+    const { inputs, sessions, week } = this.store.onShow;
+    this.#seat.show(inputs, sessions, week);
   }
 }

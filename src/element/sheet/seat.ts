@@ -1,12 +1,12 @@
-import type { CSSResult, ReactiveControllerHost } from 'lit';
+import type { CSSResult, LitElement } from 'lit';
 import type { PlanInputs } from '../../plan/document.js';
 import type { Scenario } from '../../plan/scenarios/document.js';
 
 /** What a planner lets its sheet do. */
 export interface Seat {
-  readonly host: ReactiveControllerHost & HTMLElement;
+  readonly host: LitElement;
   /** Adds styles that came with a chunk. */
   readonly adopt: (styles: readonly CSSResult[]) => void;
   /** Puts a scenario on show, as a person's act. */
-  readonly show: (inputs: PlanInputs, sessions: Scenario['sessions']) => void;
+  readonly show: (inputs: PlanInputs, sessions: Scenario['sessions'], week: Scenario['week']) => void;
 }

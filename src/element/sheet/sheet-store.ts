@@ -2,10 +2,12 @@ import type { Outcome } from '../../problem.js';
 import type { Plan } from '../../plan/document.js';
 import { inputNames } from '../../plan/inputs.js';
 import type { ReadRequest } from '../../plan/read-request.js';
-import { newSheet, scenarioOf, setInputs, setSessions } from '../../plan/scenarios/change.js';
+import { newSheet, scenarioOf, setInputs, setSessions, setWeek } from '../../plan/scenarios/change.js';
 import type { Scenario, ScenarioSheet } from '../../plan/scenarios/document.js';
 import { beginHistory, record, redo, settle, undo, type History } from '../../plan/scenarios/history.js';
 import { ScenarioPlanner, type PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
+import { weekCost } from '../../training/method/week-names.js';
+import type { WeekMaker } from '../../plan/week/week-maker.js';
 import type { Method } from '../../training/method/document.js';
 
 /** Holds the sheet with its history, and every scenario of it worked out. */
@@ -31,6 +33,11 @@ export class SheetStore {
 
   get sheet(): ScenarioSheet {
     return this.#history.present;
+  }
+
+  /** True where the sessions of every scenario are laid on days. */
+  get hasDays(): boolean {
+    return this.planned.every(({ planner }) => planner.sheet.program.registers.has(weekCost));
   }
 
   get canUndo(): boolean {
@@ -71,19 +78,25 @@ export class SheetStore {
     this.#take(redo(this.#history));
   }
 
+  /** The weeks of scenarios are laid on their days by `weeks` from now on. */
+  learnWeeks(weeks: WeekMaker): void {
+    if (this.planner.learnWeeks(weeks)) this.planned = this.planner.plan(this.sheet);
+  }
+
   /** The next act is a step of its own. */
   settle(): void {
     this.#history = settle(this.#history);
   }
 
   /** Takes over what was set on the planner itself, into the scenario on show. */
-  follow({ inputs, picks }: ReadRequest): Outcome<Plan> | null {
+  follow({ inputs, picks, week }: ReadRequest): Outcome<Plan> | null {
     const { id, inputs: before, sessions } = this.onShow;
     const changed = inputNames.filter((name) => inputs[name] !== before[name]);
     const patch = Object.fromEntries(changed.map((name) => [name, inputs[name]]));
     const set = changed.length > 0 ? setInputs(this.sheet, id, patch) : this.sheet;
     const isSamePick = JSON.stringify(picks) === JSON.stringify(sessions);
-    this.change(isSamePick ? set : setSessions(set, id, picks), `${id} ${changed.join()}`);
+    const picked = isSamePick ? set : setSessions(set, id, picks);
+    this.change(week ? setWeek(picked, id, week) : picked, `${id} ${changed.join()}`);
     return this.shown?.outcome ?? null;
   }
 

@@ -1,12 +1,12 @@
-import { nothing, render } from 'lit';
+import { nothing, render, type ReactiveController } from 'lit';
 import type { Outcome } from '../../problem.js';
 import type { Plan } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
 import { readRequest, type RawRequest, type ReadRequest } from '../../plan/read-request.js';
 import type { Method } from '../../training/method/document.js';
-import type { Words } from '../../words/words.js';
+import type { WeekMaker } from '../../plan/week/week-maker.js';
+import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
 import { formulaFieldStyles } from '../formula-field/formula-field.styles.js';
-import type { Details } from '../view.js';
 import { Bench } from './bench.js';
 import { sheetFromLink } from './sheet-from-link.js';
 import { ColumnTurns } from './column-turns.js';
@@ -21,16 +21,36 @@ import { sheetStyles } from './sheet.styles.js';
 export const styles = [sheetStyles, gridStyles, questionsStyles, formulaFieldStyles, narrowStyles];
 
 /** The what-if sheet of a planner; fetched where a page shows it. */
-export class Sheet {
+export class Sheet implements LatePanel, ReactiveController {
   readonly #seat: Seat;
   readonly #turns = new ColumnTurns();
   #bench: Bench | null = null;
   #container: HTMLElement | null = null;
   /** The method of the sheet that is there or on its way. */
   #method: Method | null = null;
+  #weeks: WeekMaker | undefined;
 
   constructor(seat: Seat) {
     this.#seat = seat;
+    seat.host.renderRoot.addEventListener('change', () => {
+      // A slider that is let go ends a step.
+      this.#bench?.store.settle();
+    });
+    seat.host.addController(this);
+  }
+
+  hostConnected(): void {
+    addEventListener('hashchange', this.#openLink);
+  }
+
+  hostDisconnected(): void {
+    removeEventListener('hashchange', this.#openLink);
+  }
+
+  /** The weeks of scenarios are laid on their days by `weeks` from now on. */
+  learnWeeks(weeks: WeekMaker): void {
+    this.#weeks = weeks;
+    this.#bench?.store.learnWeeks(weeks);
   }
 
   /** What changes with every act; a plan made before is stale where it is another. */
@@ -49,22 +69,17 @@ export class Sheet {
   }
 
   /** The plan of the scenario on show, after it has taken over what is asked for; null while the sheet is not ready. */
-  plan(method: Method, request: RawRequest): Outcome<Plan> | null {
-    const read = readRequest(request, method);
+  plan({ method }: Pick<Planner, 'method'>, request: RawRequest): Outcome<Plan> | null {
+    const read = readRequest(request, method, this.#weeks);
     if (!read.ok) return read;
     if (method !== this.#method) void this.#begin(method, read.value);
     return this.#current?.store.follow(read.value) ?? null;
   }
 
-  /** A slider that is let go ends a step. */
-  settle(): void {
-    this.#bench?.store.settle();
-  }
-
   /** Reads the address again, where the page has another one now. */
-  async openLink(): Promise<void> {
-    if (this.#bench) await sheetFromLink(this.#bench);
-  }
+  readonly #openLink = (): void => {
+    if (this.#bench) void sheetFromLink(this.#bench);
+  };
 
   /** Something has changed: what is rendered from now on shows it. */
   outdate(): void {
@@ -72,7 +87,7 @@ export class Sheet {
   }
 
   /** Renders as much as fits into a task; true where more is to come. */
-  render(container: HTMLElement, { words, details }: { readonly words: Words; readonly details: Details }): boolean {
+  render(container: HTMLElement, { words, details }: FullView): boolean {
     const bench = this.#bench;
     const turns = this.#turns;
     if (container !== this.#container) container.addEventListener('keydown', this.#takeBack);
@@ -105,6 +120,7 @@ export class Sheet {
       this.#method = null;
       return;
     }
+    if (this.#weeks) store.learnWeeks(this.#weeks);
     this.#bench = new Bench(this.#seat, store);
     this.#seat.host.requestUpdate();
     await sheetFromLink(this.#bench);

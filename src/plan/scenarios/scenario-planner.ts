@@ -68,11 +68,12 @@ export class ScenarioPlanner {
     return errors;
   }
 
-  /** From now on the weeks of scenarios are laid on their days by `weeks`; with another one all is worked out again. */
-  learnWeeks(weeks: WeekMaker): void {
-    if (weeks === this.#weeks) return;
+  /** From now on the weeks of scenarios are laid on their days by `weeks`; true where all is to be worked out again. */
+  learnWeeks(weeks: WeekMaker): boolean {
+    if (weeks === this.#weeks) return false;
     this.#weeks = weeks;
     this.#forget();
+    return true;
   }
 
   /** True where every formula of the sheet is compiled. */

@@ -1,12 +1,13 @@
 import type { Method } from '../../training/method/document.js';
 import type { Change, WayOut } from '../../training/week/wish.js';
+import { categoryName } from '../category-name.js';
 import type { Words } from '../words.js';
 import { changeLine } from './change-line.js';
 import { counted } from './counted.js';
 import { dayNames } from './day-name.js';
 
 /**
- * Changes that help together, as a list; the same minutes on several days are said once.
+ * Changes that help together, as a list; the same minutes on several days, and kinds without a session, are said once.
  *
  * @example '20 more minutes each on Monday and Thursday'
  */
@@ -16,17 +17,27 @@ export function wayOutLine(words: Words, method: Method, { changes }: WayOut): s
 
 type Group = readonly [Change, ...Change[]];
 
+/** Neighbours in the list that are said in one breath. */
 function alike(changes: readonly Change[]): Group[] {
   return changes.reduce<Group[]>((groups, change) => {
     const last = groups.at(-1);
-    const isSame =
-      last?.[0].kind === 'more-minutes' && change.kind === 'more-minutes' && last[0].amount === change.amount;
-    return last && isSame ? [...groups.slice(0, -1), [...last, change]] : [...groups, [change]];
+    const isSame = last && (isSameMore(last[0], change) || (isNone(last[0]) && isNone(change)));
+    return isSame ? [...groups.slice(0, -1), [...last, change]] : [...groups, [change]];
   }, []);
 }
 
-function groupLine(words: Words, method: Method, [change, ...others]: Group): string {
-  if (others.length === 0) return changeLine(words, method, change);
-  const days = [change, ...others].flatMap(({ day }) => (day === null ? [] : [day]));
+const isSameMore = (one: Change, other: Change): boolean =>
+  one.kind === 'more-minutes' && other.kind === 'more-minutes' && one.amount === other.amount;
+
+const isNone = ({ kind, sessions }: Change): boolean => kind === 'settle-sessions' && sessions?.length === 0;
+
+function groupLine(words: Words, method: Method, group: Group): string {
+  const [change] = group;
+  if (group.length === 1) return changeLine(words, method, change);
+  if (isNone(change)) {
+    const kinds = group.flatMap(({ category }) => (category ? [categoryName(words, method, category)] : []));
+    return words.say('change.settle-sessions.none', { kind: words.alternatives(kinds) });
+  }
+  const days = group.flatMap(({ day }) => (day === null ? [] : [day]));
   return words.say('change.more-minutes.each', { ...counted(words, change.amount), days: dayNames(words, days) });
 }

@@ -3,7 +3,7 @@ import { ran } from './fake-io.js';
 
 describe('weekwright with wrong arguments', () => {
   const allOptions =
-    '--hours, --phase, --level, --event, --strength-cap, --method, --roster, --json, --lang, --help, --version';
+    '--hours, --phase, --level, --event, --strength-cap, --days, --method, --roster, --json, --lang, --help, --version';
 
   it.each<[string, string]>([
     ['plam', '"plam" is not a command. Allowed: plan.'],
@@ -17,6 +17,16 @@ describe('weekwright with wrong arguments', () => {
     ['plan --level old', '--level is "old"; allowed: new, developing, trained, or elite.'],
     ['plan --event 15k', '--event is "15k"; allowed: none, 5k, 10k, half-marathon, marathon, or longer.'],
     ['plan --strength-cap 60', '--strength-cap is 60; allowed: 90 to 120.'],
+    ['plan --days 60,0,45,60,0,90', '--days has 6; it has to have 7.'],
+    ['plan --days 60', '--days has 1; it has to have 7.'],
+    ['plan --days 60,0,45,,0,90,120', '--days (Thursday) is ""; it has to be a number.'],
+    ['plan --days 60,0,45,6O,0,90,120', '--days (Thursday) is "6O"; it has to be a number.'],
+    [
+      'plan --days -60,0,45,60,0,90,1441',
+      '--days (Monday) is -60; allowed: 0 or more.\n--days (Sunday) is 1441; allowed: 1,440 or less.',
+    ],
+    ['plan --days 60,0,45.5,60,0,90,120', '--days (Wednesday) is 45.5; allowed: steps of 1.'],
+    ['plan --days', '--days needs a value.'],
     ['plan --lang fr', '--lang is "fr"; allowed: en or de.'],
     ['plan --hour 4', `--hour is not an option here. Allowed: ${allOptions}.\n"4" is one argument too many.`],
     ['plan -x', `-x is not an option here. Allowed: ${allOptions}.`],
@@ -42,6 +52,11 @@ describe('weekwright with wrong arguments', () => {
     expect([code, errors]).toEqual([2, '--hours ist 25; erlaubt: 0,5 bis 20.\n']);
   });
 
+  it('names a day in the language asked for', async () => {
+    const { errors } = await ran('plan --days 60,0,45,60,0,90,-1 --lang de'.split(' '));
+    expect(errors).toBe('--days (Sonntag) ist -1; erlaubt: 0 oder mehr.\n');
+  });
+
   it('shows the help on the error stream where nothing is asked', async () => {
     const { code, output, errors } = await ran([]);
     expect([code, output]).toEqual([2, '']);
@@ -64,13 +79,15 @@ describe('weekwright --help and --version', () => {
       /^ {2}--phase PHASE +off-season, base, build, peak, taper, recovery; build where left out$/m,
     );
     expect(output).toMatch(/^ {2}--strength-cap MINUTES .* 90 to 120; 120 where left out$/m);
-    expect(output).toContain('name,hours,phase,level,event,strength_cap');
+    expect(output).toMatch(/^ {2}--days MINUTES,… +minutes available on the seven days, Monday first/m);
+    expect(output).toContain('name,hours,phase,level,event,strength_cap,days');
     expect(output).not.toMatch(/option\.|[{}]/);
   });
 
   it('gives help in German', async () => {
     const { output } = await ran(['plan', '--help', '--lang', 'de']);
     expect(output).toMatch(/^Optionen\n {2}--hours HOURS +Stunden pro Woche, 0,5 bis 20/m);
+    expect(output).toMatch(/^ {2}--days MINUTES,… +verfügbare Minuten der sieben Tage, von Montag an/m);
     expect(output).not.toMatch(/option\.|[{}]/);
   });
 

@@ -58,6 +58,13 @@ describe('weekwright as a process', () => {
     expect(output).toMatch(/^Four hours in build: 75 minutes of strength, as /);
   });
 
+  it('lays the week on days', async () => {
+    const { code, output, errors } = await spawned(['plan', '--days', '60,0,45,60,0,90,120']);
+    expect([code, errors]).toEqual([0, '']);
+    expect(output).toMatch(/^Tuesday {4}– +day off$/m);
+    expect(output).toContain('\nThis week costs 2; no week costs less.\n');
+  });
+
   it('ends with 2 and a message on the error stream where an option is wrong', async () => {
     const { code, output, errors } = await spawned(['plan', '--hours', '25']);
     expect({ code, output, errors }).toEqual({ code: 2, output: '', errors: '--hours is 25; allowed: 0.5 to 20.\n' });

@@ -6,6 +6,7 @@ import { eventIds, levelIds, phaseIds } from '../../../src/training/method/ids.j
 import { linesOf, ran, type Ran } from './fake-io.js';
 
 const header = 'name,hours,phase,level,event,strength_cap';
+const allowed = 'Allowed: name, hours, phase, level, event, strength_cap, or days.';
 const plansOf = (roster: string, ...options: string[]): Promise<Ran> =>
   ran(['plan', '--roster', '-', ...options], { input: roster });
 
@@ -23,6 +24,7 @@ describe('weekwright plan --roster with CSV', () => {
       ...['slow_sessions', 'tempo_sessions', 'intervals_sessions', 'cross_sessions', 'strength_sessions'],
       'rules',
       'notices',
+      'week_cost',
     ]);
     expect(mira?.slice(0, 13)).toEqual([
       'Mira',
@@ -41,7 +43,7 @@ describe('weekwright plan --roster with CSV', () => {
     ]);
     // By hand: 222 / 72 / 0 / 96 / 90 exact minutes are 44.4 / 14.4 / 0 / 19.2 / 18 steps; 44.4 ÷ 44.5 wins the last one.
     expect(ole?.slice(6, 13)).toEqual(['off_season', '225', '70', '0', '95', '90', '480']);
-    expect(ole?.slice(-2)).toEqual(['strength-cap', 'many-hours']);
+    expect(ole?.slice(-3)).toEqual(['strength-cap', 'many-hours', '']);
   });
 
   it('takes quoted cells, any line ends, a byte order mark, spaces around values, blank lines', async () => {
@@ -103,16 +105,10 @@ describe('weekwright plan --roster with CSV', () => {
   });
 
   it.each([
-    ['', `Line 1: The roster is empty; its first line has to name columns: ${header}.\n`],
-    [
-      'name,hours,age\na,4,30\n',
-      'Line 1: age is not a known field here. Allowed: name, hours, phase, level, event, or strength_cap.\n',
-    ],
+    ['', `Line 1: The roster is empty; its first line has to name columns: ${header},days.\n`],
+    ['name,hours,age\na,4,30\n', `Line 1: age is not a known field here. ${allowed}\n`],
     ['name,hours,hours\na,4,5\n', 'Line 1: hours is "hours", which is taken already; each name stands once.\n'],
-    [
-      'name,\na,4\n',
-      'Line 1: column 2 is not a known field here. Allowed: name, hours, phase, level, event, or strength_cap.\n',
-    ],
+    ['name,\na,4\n', `Line 1: column 2 is not a known field here. ${allowed}\n`],
     ['name;hours\na;4\n', /^Line 1: name;hours is not a known field here\./],
     ['name,hours\na,99\n', 'Line 2 (a): hours is 99; allowed: 0.5 to 20.\n'],
   ])('plans nothing from %j, and says why', async (roster, expected) => {
@@ -155,7 +151,7 @@ describe('weekwright plan --roster with NDJSON', () => {
     const { errors } = await plansOf(roster);
     const lines = linesOf(errors);
     expect(lines.slice(0, 4)).toEqual([
-      'Line 4 (Ole): sport is not a known field here. Allowed: name, hours, phase, level, event, strengthCap, or sessions.',
+      'Line 4 (Ole): sport is not a known field here. Allowed: name, hours, phase, level, event, strengthCap, sessions, days, or week.',
       'Line 4 (Ole): hours is "4"; it has to be a number.',
       'Line 5: the line is [1]; it has to be an object.',
       'Line 6: name is 7; it has to be a text.',

@@ -2,10 +2,12 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import defaultMethod from '../../../shared/methods/default.json';
 import { noticeCodes } from '../../../src/plan/document.js';
+import { weekStates } from '../../../src/plan/week/document.js';
 import { problemCodes } from '../../../src/problem.js';
 import { functionArity } from '../../../src/sheet/formula/functions.js';
 import { formulaErrorCodes } from '../../../src/sheet/formula/formula-error.js';
 import { categoryIds, eventIds, levelIds, phaseIds, statusIds } from '../../../src/training/method/ids.js';
+import { changeKinds, wishKinds } from '../../../src/training/week/wish.js';
 import { languages } from '../../../src/words/load-words.js';
 import type { Message, Messages } from '../../../src/words/phrases.js';
 import { measures } from '../../../src/words/quantity-meaning.js';
@@ -37,6 +39,8 @@ function methodKeys(value: unknown): string[] {
   return Object.values(value).flatMap(methodKeys);
 }
 
+const upTo = (last: number, first = 0): string[] =>
+  Array.from({ length: last - first + 1 }, (_, index) => String(first + index));
 const prefixed = (prefix: string, ids: readonly string[]): string[] => ids.map((id) => `${prefix}.${id}`);
 const cellErrorCodes = ['division-by-zero', 'not-a-number', 'too-large', 'unknown-name', 'circle', 'depends-on'];
 
@@ -60,10 +64,15 @@ const composedKeys = [
   ...prefixed('quantity', [...unitOfWeek.keys()]),
   ...prefixed('quantity-of', [...measures, 'split', 'split-share', 'notice']),
   ...prefixed('derivation.step', ['acted', 'idle', 'off']),
-  ...prefixed(
-    'hours-in-words',
-    Array.from({ length: 12 }, (_, index) => String(index + 1)),
-  ),
+  ...prefixed('hours-in-words', upTo(12, 1)),
+  ...prefixed('day', upTo(6)),
+  ...prefixed('day-short', upTo(6)),
+  ...prefixed('week.number', upTo(7, 2)),
+  ...prefixed('week', ['more-minutes', 'fewer-minutes', 'more-sessions', 'fewer-sessions']),
+  ...prefixed('week.verdict', [...weekStates, 'laid.free']),
+  ...prefixed('week', ['way-out', 'way-out.free']),
+  ...prefixed('wish', [...wishKinds, 'day-minutes.none', 'minutes.none']),
+  ...prefixed('change', [...changeKinds, 'fewer-rest-days.none', 'settle-sessions.one', 'settle-sessions.none']),
 ];
 
 /** Keys that stand whole in the source: say('headline.none'). */

@@ -45,21 +45,23 @@ function namesOf(rule: ClashRule, prefix: string, { programme, problem }: Pages)
   }
 
   function pairOn({ first, then, days_apart: apart }: PairClash, day: number, clash: string): string {
-    for (const former of first)
-      for (const latter of then) {
-        const both: Term[] = [
-          [1, memberOn(former, day)],
-          [1, memberOn(latter, (day + apart) % days.length)],
-        ];
-        programme.demand([...both, [-1, clash]], '<=', 1);
-      }
+    for (const former of sumsOf(first, day))
+      for (const latter of sumsOf(then, (day + apart) % days.length))
+        programme.demand([...former, ...latter, [-1, clash]], '<=', 1);
     return clash;
   }
 
   function crowdedOn(day: number, clash: string): string {
     const sessions = categoryIds.map((category): Term => [1, hasSession(category, day)]);
-    programme.demand([...sessions, [1 - categoryIds.length, clash]], '<=', 1);
+    programme.demand([...sessions, [-Math.max(1, problem.sessionsADay - 1), clash]], '<=', 1);
     return clash;
+  }
+
+  /** Sums that are 1 at most, and 1 where a day has any of the members: those of which a day has one at most, and each other. */
+  function sumsOf(members: readonly ClashMember[], day: number): Term[][] {
+    const grouped = members.filter((member) => problem.rules.one_a_day.some((category) => category === member));
+    const others = members.filter((member) => !grouped.includes(member)).map((member) => [member]);
+    return [grouped, ...others].map((group) => group.map((member): Term => [1, memberOn(member, day)]));
   }
 }
 

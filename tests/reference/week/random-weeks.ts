@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { Plan } from '../../../src/plan/document.js';
+import type { WeekRules } from '../../../src/training/method/document.js';
 import { builtInMethod } from '../../../src/training/method/built-in.js';
 import { categoryIds, type CategoryId } from '../../../src/training/method/ids.js';
 import { wishedSessions } from '../../../src/training/sessions/options.js';
@@ -44,7 +45,6 @@ const pins = fc.array(
 
 /** What a person may want of a week beside its sessions. */
 const wishes = {
-  rules: anyRules,
   longRun: seldom(null, fc.nat(6)),
   restDays: fc.constantFrom(1, 0, 1, 0, 1, 2, 0, 3),
   sessionsADay: fc.constantFrom(2, 2, 3, 2, 2, 2, 1),
@@ -65,19 +65,23 @@ const wishes = {
 };
 
 /** Weeks of athletes of the default method, with room for their sessions, just enough or too little, and any wishes. */
-export const randomWeeks: fc.Arbitrary<WeekProblem> = fc
-  .record({ ...athletesAndRoom, ...wishes })
-  .map(({ athlete, shares, slack, rules, settled, pick, pins, offStep, ...rest }) => {
-    const plan = planOf(athlete);
-    const kinds = needsOf(plan).map((need) => {
-      const options = plan.options[need.category];
-      const option = options[pick % Math.max(1, options.length)] ?? [];
-      const sessions = settled.includes(need.category) ? option.map((minutes) => minutes / rounding.step) : null;
-      return { ...need, sessions, rounded: need.rounded > 0 ? need.rounded + offStep : 0 };
+export const weeksBy = (rulesOf: fc.Arbitrary<WeekRules>): fc.Arbitrary<WeekProblem> =>
+  fc
+    .record({ ...athletesAndRoom, ...wishes, rules: rulesOf })
+    .map(({ athlete, shares, slack, rules, settled, pick, pins, offStep, ...rest }) => {
+      const plan = planOf(athlete);
+      const kinds = needsOf(plan).map((need) => {
+        const options = plan.options[need.category];
+        const option = options[pick % Math.max(1, options.length)] ?? [];
+        const sessions = settled.includes(need.category) ? option.map((minutes) => minutes / rounding.step) : null;
+        return { ...need, sessions, rounded: need.rounded > 0 ? need.rounded + offStep : 0 };
+      });
+      const fixed = fixedOf(kinds, pins);
+      return weekOf({ ...rest, rules, kinds, room: withRoomFor(fixed, roomOf(plan, shares, slack)), fixed });
     });
-    const fixed = fixedOf(kinds, pins);
-    return weekOf({ ...rest, rules, kinds, room: withRoomFor(fixed, roomOf(plan, shares, slack)), fixed });
-  });
+
+/** Such weeks by the default rules or by others. */
+export const randomWeeks = weeksBy(anyRules);
 
 /** Weeks without any wish, for people with more or less room than they need. */
 export const plainWeeks: fc.Arbitrary<WeekProblem> = fc.record(athletesAndRoom).map(({ athlete, shares, slack }) => {

@@ -25,14 +25,11 @@ describe('every source that is named is in shared/evidence', () => {
     expect(sourcesIn(method).filter((id) => !known.has(id))).toEqual([]);
   });
 
-  test('by the splits, the rules, the clashes and the order within a day', () => {
-    const { splits, rules, week } = defaultMethod;
-    expect([sourcesIn(splits), sourcesIn(rules), sourcesIn(week.clashes), week.order_sources]).toEqual([
-      ['C11', 'C13', 'A25'],
-      [],
-      ['A22', 'A19', 'A20', 'A22', 'A23'],
-      ['A19', 'A20', 'A23', 'A24'],
-    ]);
+  test('by splits, clashes and the order within a day', () => {
+    const { splits, week } = defaultMethod;
+    expect(sourcesIn(splits)).toContain('C11');
+    expect(sourcesIn(week.clashes)).toContain('A22');
+    expect(sourcesIn({ order_sources: week.order_sources })).toContain('A24');
   });
 
   test('by the derivations of the built-in method', () => {

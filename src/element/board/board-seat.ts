@@ -1,0 +1,11 @@
+import type { LitElement } from 'lit';
+import type { WeekAsked } from '../../plan/week/week-maker.js';
+
+/** What a planner lets its board do. */
+export interface BoardSeat {
+  readonly host: LitElement;
+  /** The lengths picked for kinds elsewhere on the planner. */
+  readonly picks: () => WeekAsked['picks'];
+  /** Plans again, as a person's act. */
+  readonly finish: () => void;
+}

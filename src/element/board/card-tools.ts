@@ -1,0 +1,138 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import {
+  mergeCards,
+  missCard,
+  moveCard,
+  releaseCard,
+  removeCard,
+  resizeCard,
+  splitCard,
+  toggleDone,
+} from '../../plan/week/acts.js';
+import { cardsOf, type Card } from '../../plan/week/cards.js';
+import type { WeekWishes } from '../../plan/week/wishes.js';
+import { dayQuantities } from '../../training/method/week-names.js';
+import { categoryName } from '../../words/category-name.js';
+import { clashLine } from '../../words/week/clash-line.js';
+import { dayName } from '../../words/week/day-name.js';
+import { actButton } from './act-button.js';
+import type { BoardView } from './board-view.js';
+import { cardKey } from './card.js';
+import { costAgainst, weekWith } from './carried-line.js';
+
+/** Everything that can be done with a session: where else it could be, how long, done or missed; and why it is there. */
+export function cardTools(view: BoardView, card: Card): TemplateResult {
+  const { words, method } = view;
+  const { category, minutes, day } = card;
+  const isDone = card.state === 'done';
+  return html`<h4 id="board-tools-title" tabindex="-1">
+      ${words.say('board.card.title', {
+        kind: words.capital(categoryName(words, method, category)),
+        minutes: words.minutes(minutes),
+        day: dayName(words, day),
+      })}
+    </h4>
+    ${isDone ? nothing : whyHere(view, card)}
+    <div class="acts">${isDone ? nothing : [stayButton(view, card), ...lengthButtons(view, card)]}</div>
+    <div class="acts">${doneButtons(view, card)}</div>`;
+}
+
+/** The days with what the week would cost: the menu to move by, and the reason for the day. */
+function whyHere(view: BoardView, card: Card): TemplateResult {
+  const { words, board, week } = view;
+  const clashes = week.clashes.filter(({ days, category }) => days.includes(card.day) || category === card.category);
+  return html`<p>
+      ${clashes.length === 0 ? words.say('board.why.free') : clashes.map((clash) => clashLine(words, view.method, clash).text).join(' ')}
+    </p>
+    <p class="quiet" id="board-move">${words.say('board.move')}</p>
+    <div class="acts moves" role="group" aria-labelledby="board-move">
+      ${dayQuantities.map((_, day) => {
+        const other = weekWith(view, card, day);
+        const cost = day === card.day ? words.say('board.here') : costAgainst(view, other);
+        return html`<button
+          type="button"
+          class="act"
+          aria-pressed=${day === card.day ? 'true' : 'false'}
+          @click=${() => {
+            if (day === card.day) return;
+            board.opened = { category: card.category, day };
+            board.focusOn('#board-tools-title');
+            board.act(moveCard(week, card, day));
+          }}
+        >
+          ${words.capital(dayName(words, day))} <small>${cost}</small>
+        </button>`;
+      })}
+    </div>`;
+}
+
+/** An act on the week, after which the focus goes to a card that is there. */
+function doing({ board }: BoardView, wishes: () => WeekWishes, focus?: string): () => void {
+  return () => {
+    if (focus !== undefined) {
+      board.opened = null;
+      board.focusOn(focus);
+    }
+    board.act(wishes());
+  };
+}
+
+function stayButton(view: BoardView, card: Card): TemplateResult {
+  const { words, week } = view;
+  return card.state === 'pinned'
+    ? actButton(
+        words.say('board.release'),
+        doing(view, () => releaseCard(week, card)),
+      )
+    : actButton(
+        words.say('board.stay'),
+        doing(view, () => moveCard(week, card, card.day)),
+      );
+}
+
+function lengthButtons(view: BoardView, card: Card): TemplateResult[] {
+  const { words, method, week } = view;
+  const { step } = method.rounding;
+  const { minutes, category, day } = card;
+  const shorter = minutes > step ? (): WeekWishes => resizeCard(week, card, minutes - step) : null;
+  const others = cardsOf(week).filter(
+    (each) => each.category === category && each.day !== day && each.state !== 'done',
+  );
+  const away = '#board-title';
+  return [
+    actButton(words.say('board.shorter', { step: words.minutes(step) }), shorter && doing(view, shorter)),
+    actButton(
+      words.say('board.longer', { step: words.minutes(step) }),
+      doing(view, () => resizeCard(week, card, minutes + step)),
+    ),
+    actButton(
+      words.say('board.split'),
+      minutes >= 2 * step ? doing(view, () => splitCard(week, card, step), away) : null,
+    ),
+    ...others.map((other) =>
+      actButton(
+        words.say('board.merge', { day: dayName(words, other.day) }),
+        doing(view, () => mergeCards(week, card, other), `[data-key="${cardKey(card)}"]`),
+      ),
+    ),
+    actButton(
+      words.say('board.remove'),
+      doing(view, () => removeCard(week, card), away),
+    ),
+  ];
+}
+
+function doneButtons(view: BoardView, card: Card): TemplateResult[] {
+  const { words, board, week } = view;
+  const isDone = card.state === 'done';
+  const done = actButton(
+    words.say(isDone ? 'board.not-done' : 'board.done'),
+    doing(view, () => toggleDone(week, card)),
+  );
+  const missed = actButton(words.say('board.missed'), () => {
+    board.opened = null;
+    board.focusOn('#proposal-title');
+    board.propose({ wishes: missCard(week, card), about: { day: card.day, category: card.category } });
+  });
+  return isDone ? [done] : [done, missed];
+}

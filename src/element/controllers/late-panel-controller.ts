@@ -1,0 +1,95 @@
+import type { CSSResult, LitElement, ReactiveController } from 'lit';
+import type { Details, View } from '../view.js';
+import type { DetailsController } from './details-controller.js';
+
+/** A view whose derivations and problems are at hand. */
+export interface FullView extends View {
+  readonly details: Details;
+}
+
+/** A panel that is fetched where a page shows it, and rendered after the other panels. */
+export interface LatePanel {
+  /** Something has changed: what is rendered from now on shows it. */
+  outdate(): void;
+  /** Renders as much as fits into a task; true where more is to come. */
+  render(container: HTMLElement, view: FullView): boolean;
+}
+
+/** What a late panel is made of. */
+export interface LateParts<P extends LatePanel> {
+  /** Where it stands: `.sheet`. */
+  readonly place: string;
+  readonly load: () => Promise<{ readonly panel: P; readonly styles: readonly CSSResult[] }>;
+  /** What there is to render; null while nothing is. */
+  readonly view: () => View | null;
+}
+
+/** Fetches a panel where a page shows it, and renders it in a task of its own after the others. */
+export class LatePanelController<P extends LatePanel> implements ReactiveController {
+  /** Settles when the panel shows what the planner shows. */
+  ready: Promise<void> = Promise.resolve();
+  panel: P | null = null;
+  readonly #host: LitElement;
+  readonly #more: DetailsController;
+  readonly #parts: LateParts<P>;
+  #isWanted = false;
+  #isBusy = false;
+
+  constructor(host: LitElement, more: DetailsController, parts: LateParts<P>) {
+    this.#host = host;
+    this.#more = more;
+    this.#parts = parts;
+    host.addController(this);
+  }
+
+  /** Fetches the panel, and what it shows derivations with, once. */
+  want(): void {
+    if (this.#isWanted) return;
+    this.#isWanted = true;
+    this.#more.want();
+    this.ready = this.#load();
+  }
+
+  hostUpdated(): void {
+    this.panel?.outdate();
+    if (!this.panel || this.#isBusy) return;
+    this.#isBusy = true;
+    this.ready = this.#catchUp();
+  }
+
+  get #place(): HTMLElement | null {
+    return this.#host.renderRoot.querySelector<HTMLElement>(this.#parts.place);
+  }
+
+  /** In tasks of its own: the slider that moves is served in between. */
+  async #catchUp(): Promise<void> {
+    try {
+      do await new Promise((resolve) => setTimeout(resolve));
+      while (this.#render());
+    } finally {
+      this.#isBusy = false;
+    }
+  }
+
+  /** True where more is to be rendered. */
+  #render(): boolean {
+    const container = this.#place;
+    const view = this.#parts.view();
+    const { details } = this.#more;
+    return container && view && details && this.panel ? this.panel.render(container, { ...view, details }) : false;
+  }
+
+  async #load(): Promise<void> {
+    try {
+      const [{ panel, styles }] = await Promise.all([this.#parts.load(), this.#more.ready]);
+      this.#more.adopt(styles);
+      this.panel = panel;
+      this.#host.requestUpdate();
+    } catch {
+      // The network is gone: the other panels work on, and the next change tries again.
+      this.#isWanted = false;
+      const place = this.#place;
+      if (place && this.#more.words) place.dataset['loading'] = this.#more.words.say('planner.not-loaded');
+    }
+  }
+}
