@@ -112,7 +112,7 @@ export class WeekwrightPlanner extends LitElement {
     },
   });
   readonly #board = new LatePanelController(this, this.#more, {
-    place: '.week',
+    place: '.board',
     view: () => this.#view(),
     load: async () => {
       const { Board, styles } = await import('./board/board.js');

@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 /** The board: days side by side where there is room, else one under the other. */
 export const boardStyles = css`
-  .week[part='week'] {
+  .board {
     border-block-start: 1px solid var(--line);
     padding: 24px 16px;
     display: grid;
@@ -10,7 +10,7 @@ export const boardStyles = css`
     gap: 16px;
   }
 
-  .week h4 {
+  .board h4 {
     margin: 0;
     font: inherit;
     font-weight: 600;
@@ -48,14 +48,14 @@ export const boardStyles = css`
     color: var(--muted);
   }
 
-  .week .act {
+  .board .act {
     border: 1px solid var(--edge);
     padding-inline: 12px;
     min-block-size: 36px;
     text-align: start;
   }
 
-  .week .act[aria-pressed='true'] {
+  .board .act[aria-pressed='true'] {
     background: var(--tint);
     border-color: var(--accent);
   }

@@ -82,7 +82,8 @@ function dayMinutes(view: BoardView, day: number): TemplateResult {
   };
   const type = (text: string): void => {
     const minutes = readNumber(text);
-    const problem = minutes === null ? notANumber(`week.days[${day}]`, text) : minutesProblem(day, minutes);
+    const path = words.say(`quantity.${dayQuantities[day] ?? ''}`);
+    const problem = minutes === null ? notANumber(path, text) : minutesProblem(path, minutes);
     if (problem) board.drafts.keep(day, { text, problem });
     else if (minutes !== null) set(minutes);
     board.update();
@@ -101,8 +102,7 @@ function dayMinutes(view: BoardView, day: number): TemplateResult {
   </div>`;
 }
 
-function minutesProblem(day: number, value: number): Problem | null {
-  const path = `week.days[${day}]`;
+function minutesProblem(path: string, value: number): Problem | null {
   if (!Number.isInteger(value)) return { path, value, code: 'not-a-step', allowed: { step: 1 } };
   if (value < 0 || value > minutesInADay)
     return { path, value, code: 'out-of-range', allowed: { least: 0, most: minutesInADay } };

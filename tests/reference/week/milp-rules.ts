@@ -116,20 +116,20 @@ function demandRest(programme: LinearProgramme, { restDays }: WeekProblem): void
 function demandLongRun(programme: LinearProgramme, { kinds, fixed, longRun }: WeekProblem): void {
   const slow = kinds.find(({ category }) => category === 'slow');
   if (!slow) throw new Error('a week has a need of slow running');
-  const most = mostSteps(slow, fixed) + 1;
+  const most = mostSteps(slow, fixed);
+  const longest = programme.whole('longest', most);
   const lone = days.map((day) => programme.binary(isLong(day)));
   const equal = days.map((day) => programme.binary(`equal_${day}`));
   programme.demand([...lone.map(one), one(programme.binary('is_equal')), one(programme.binary('is_none'))], '=', 1);
   programme.demand([...equal.map(one), [-2, 'is_equal']], '=', 0);
   for (const day of days) {
-    const has = hasSession('slow', day);
+    const [has, steps, isEqual] = [hasSession('slow', day), stepsOf('slow', day), `equal_${day}`];
     programme.demand([one(has), one('is_none')], '<=', 1);
-    for (const name of [isLong(day), `equal_${day}`]) programme.demand([one(name), [-1, has]], '<=', 0);
-    for (const other of days.filter((each) => each !== day)) {
-      const difference: Term[] = [one(stepsOf('slow', day)), [-1, stepsOf('slow', other)]];
-      programme.demand([...difference, [-most, isLong(day)]], '>=', 1 - most);
-      programme.demand([...difference, [-most, `equal_${day}`]], '>=', -most);
-    }
+    programme.demand([one(isLong(day)), one(isEqual), [-1, has]], '<=', 0);
+    // A lone longest session is a step longer than every other; one of the longest has as many steps as the longest.
+    const others = lone.filter((name) => name !== isLong(day));
+    programme.demand([one(longest), [-1, steps], ...others.map((name): Term => [-1, name])], '>=', 0);
+    programme.demand([one(longest), [-1, steps], [most, isLong(day)], [most, isEqual]], '<=', most);
   }
   if (longRun !== null) programme.demand([one(isLong(longRun)), one('is_none')], '=', 1);
 }

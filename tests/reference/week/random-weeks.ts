@@ -20,10 +20,10 @@ interface Pin {
   readonly isDone: boolean;
 }
 
-/** Athletes of the default method, most of them with 2 to 12 hours, and room by the same measure. */
+/** Athletes of the default method, most of them with 2 to 10 hours, and room by the same measure. */
 const athletesAndRoom = {
   athlete: fc
-    .tuple(athletesOnSteps, fc.option(fc.integer({ min: 8, max: 48 }), { freq: 5 }))
+    .tuple(athletesOnSteps, fc.option(fc.integer({ min: 8, max: 40 }), { freq: 10 }))
     .map(([athlete, quarters]) => (quarters === null ? athlete : { ...athlete, hours: quarters / 4 })),
   shares: fc.array(fc.constantFrom(3, 2, 4, 3, 0, 1, 5, 2), { minLength: 7, maxLength: 7 }),
   slack: fc.constantFrom(2, 1.5, 3, 1.75, 2.5, 4, 1.25, 1.5, 1),
