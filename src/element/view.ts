@@ -4,7 +4,6 @@ import type { Problem } from '../problem.js';
 import type { Method } from '../training/method/document.js';
 import type { CategoryId } from '../training/method/ids.js';
 import type { DerivationLines } from '../words/derivation-lines.js';
-import type { PlanLine } from '../words/plan-lines.js';
 import type { Words } from '../words/words.js';
 
 /** An input with a number that can be typed. */
@@ -43,8 +42,8 @@ export interface Asker {
 export interface Details {
   readonly styles: CSSResult;
   why(view: View): TemplateResult;
-  /** What is worth knowing of a week, with the causes of what failed. */
-  noticeLines(words: Words, method: Method, plan: Plan): readonly PlanLine[];
+  /** Which rules acted and what is worth knowing, a sentence each. */
+  noteLines(view: View): TemplateResult;
   derivation(asker: Asker, lines: DerivationLines): TemplateResult;
   problemBox(words: Words, heading: 'faulty-inputs' | 'faulty-method', problems: readonly Problem[]): unknown;
   sayProblem(words: Words, problem: Problem): string;

@@ -1,23 +1,24 @@
-import { html, LitElement, nothing, type CSSResult, type PropertyValues, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { Plan, PlanInputs, PlanRequest } from '../plan.js';
 import { inputNames } from '../plan/inputs.js';
 import type { Planner } from '../plan/planner.js';
-import type { Outcome, Problem } from '../problem.js';
+import type { Problem } from '../problem.js';
 import type { ByCategory, CategoryId } from '../training/method/ids.js';
-import { statusMessage } from '../words/plan-lines.js';
+import { actedRules } from '../words/acted-rules.js';
+import { statusMessage } from '../words/week-sentence.js';
 import { readNumber } from '../words/read-number.js';
 import type { Words } from '../words/words.js';
 import { baseStyles } from './base.styles.js';
 import { DetailsController } from './controllers/details-controller.js';
 import { LanguageController } from './controllers/language-controller.js';
 import { MethodController } from './controllers/method-controller.js';
-import { LatePanelController } from './controllers/late-panel-controller.js';
+import { LatePanels } from './controllers/late-panels.js';
 import { StatusController } from './controllers/status-controller.js';
 import { notANumber } from './inputs/not-a-number.js';
 import { numberAttribute } from './number-attribute.js';
 import { panels, readPanels } from './panels.js';
-import type { Seat } from './sheet/seat.js';
 import { PlanChangeEvent } from './plan-change-event.js';
+import { WhyController } from './controllers/why-controller.js';
 import type { Actions, Draft, NumberField, View } from './view.js';
 import { Week } from './week.js';
 
@@ -103,32 +104,24 @@ export class WeekwrightPlanner extends LitElement {
   readonly #methods = new MethodController(this);
   readonly #status = new StatusController(this);
   readonly #more = new DetailsController(this, this.#language);
-  readonly #sheet = new LatePanelController(this, this.#more, {
-    place: '.sheet',
-    view: () => this.#view(),
-    load: async () => {
-      const { Sheet, styles } = await import('./sheet/sheet.js');
-      return { styles, panel: new Sheet({ ...this.#seat, show: this.#show }) };
-    },
-  });
-  readonly #board = new LatePanelController(this, this.#more, {
-    place: '.board',
-    view: () => this.#view(),
-    load: async () => {
-      const { Board, styles } = await import('./board/board.js');
-      return { styles, panel: new Board({ ...this.#seat, picks: () => this.#picks, finish: () => this.#finishAct() }) };
-    },
-  });
-  readonly #seat = {
+  readonly #late = new LatePanels({
     host: this,
-    adopt: (styles: readonly CSSResult[]) => {
-      this.#more.adopt(styles);
+    more: this.#more,
+    view: () => this.#view(),
+    picks: () => this.#picks,
+    show: (inputs, sessions, week) => {
+      Object.assign(this, inputs);
+      this.#picks = sessions;
+      this.#late.take(week);
+      this.#finishAct();
     },
-  };
+    finish: () => {
+      this.#finishAct();
+    },
+  });
   #picks: Partial<ByCategory<readonly number[]>> = {};
   #drafts: Partial<Record<NumberField, Draft>> = {};
-  #asked: string | null = null;
-  #opener: HTMLElement | null = null;
+  readonly #why = new WhyController(this);
   readonly #week = new Week();
 
   /** The plan on show; null until the planner is ready. */
@@ -148,12 +141,17 @@ export class WeekwrightPlanner extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!this.hasUpdated || changed.has('method') || changed.has('methodSrc')) this.#methods.use(this);
-    const { names } = this.#panelsWanted();
-    if (names.includes('sheet')) this.#sheet.want();
-    if (names.includes('week')) this.#board.want();
+    this.#late.want(this.#panelsWanted().names);
     this.#replan();
+    if (this.#needsMore) this.#more.want();
+  }
+
+  /** True where something is wrong or was asked, or the week has something to say. */
+  get #needsMore(): boolean {
+    const { plan } = this.#week;
     const isFaulty = this.problems.length > 0 || Object.keys(this.#drafts).length > 0;
-    if (isFaulty || this.#methods.isOwn || this.#asked !== null) this.#more.want();
+    const hasNotes = plan !== null && actedRules(plan).length + plan.notices.length > 0;
+    return isFaulty || hasNotes || this.#methods.isOwn || this.#why.asked !== null;
   }
 
   /**
@@ -177,9 +175,9 @@ export class WeekwrightPlanner extends LitElement {
     await super.getUpdateComplete();
     await this.#methods.ready;
     await super.getUpdateComplete();
-    await Promise.all([this.#language.ready, this.#more.ready, this.#sheet.ready, this.#board.ready]);
+    await Promise.all([this.#language.ready, this.#more.ready, this.#late.ready]);
     await super.getUpdateComplete();
-    await Promise.all([this.#sheet.ready, this.#board.ready]);
+    await this.#late.ready;
     return super.getUpdateComplete();
   }
 
@@ -187,18 +185,13 @@ export class WeekwrightPlanner extends LitElement {
   #replan(): void {
     const { planner } = this.#methods;
     if (!planner) return;
-    const sheet = this.#sheet.panel;
-    const board = this.#board.panel;
-    board?.teach(planner, sheet);
-    const plan = (by: Planner, request: PlanRequest): Outcome<Plan> => sheet?.plan(by, request) ?? by.plan(request);
-    this.#week.replan(planner, { versions: [sheet?.version, board?.version], plan }, this.#request(planner));
+    this.#week.replan(planner, this.#late.maker(planner), this.#request(planner));
   }
 
   #request({ method }: Planner): PlanRequest {
     const given = inputNames.map((name) => [name, this[name]] as const);
     const inputs: object = Object.fromEntries(given.filter(([, value]) => value !== undefined && value !== null));
-    const week = this.#board.panel?.request(this.days, method);
-    return { ...inputs, sessions: this.#picks, week };
+    return { ...inputs, sessions: this.#picks, week: this.#late.week(this.days, method) };
   }
 
   #panelsWanted(): ReturnType<typeof readPanels> {
@@ -206,16 +199,8 @@ export class WeekwrightPlanner extends LitElement {
   }
 
   #inputProblems(): readonly Problem[] {
-    return [...this.#panelsWanted().problems, ...(this.#board.panel?.problems ?? []), ...this.#week.problems];
+    return [...this.#panelsWanted().problems, ...this.#late.problems, ...this.#week.problems];
   }
-
-  /** Puts what the sheet shows on the planner. */
-  readonly #show: Seat['show'] = (inputs, sessions, week) => {
-    Object.assign(this, inputs);
-    this.#picks = sessions;
-    this.#board.panel?.take(week);
-    this.#finishAct();
-  };
 
   /** What people do. Each act changes the request, plans at once and tells the page. */
   readonly #actions: Actions = {
@@ -233,22 +218,17 @@ export class WeekwrightPlanner extends LitElement {
     },
     pick: (category: CategoryId, sessions) => {
       this.#takeWeekOnShow();
+      this.#late.unsettle(category);
       const { [category]: _, ...others } = this.#picks;
       this.#picks = sessions === null ? others : { ...others, [category]: sessions };
       this.#finishAct();
     },
-    ask: (quantity, from) => {
-      // From a derivation one goes on to other numbers; on closing, the focus goes back to the one before it.
-      if (from && !from.closest('#why')) this.#opener = from;
-      this.#asked = quantity;
-      this.requestUpdate();
-      void this.#moveFocus();
-    },
+    ask: this.#why.ask,
   };
 
   /** A person goes on from the week on show, also where the page has asked for one that cannot be. */
   #takeWeekOnShow(): void {
-    if (this.#week.problems.length > 0 && !this.#sheet.panel?.planner) Object.assign(this, this.#week.plan?.inputs);
+    if (this.#week.problems.length > 0 && !this.#late.planner) Object.assign(this, this.#week.plan?.inputs);
   }
 
   #refuse(field: NumberField, draft: Draft): void {
@@ -288,17 +268,9 @@ export class WeekwrightPlanner extends LitElement {
     return planner && plan ? statusMessage(words, planner.method, plan) : '';
   }
 
-  /** A derivation that opens takes the focus, and gives it back to the number it was asked from. */
-  async #moveFocus(): Promise<void> {
-    await this.updateComplete;
-    const target = this.#asked === null ? this.#opener : this.renderRoot.querySelector<HTMLElement>('#why-title');
-    target?.focus({ preventScroll: true });
-    target?.scrollIntoView({ block: 'nearest' });
-  }
-
   /** The planner of the scenario on show. */
   get #planner(): Planner | null {
-    return this.#sheet.panel?.planner ?? this.#methods.planner;
+    return this.#late.planner ?? this.#methods.planner;
   }
 
   #view(): View | null {
@@ -312,7 +284,7 @@ export class WeekwrightPlanner extends LitElement {
       method: planner.method,
       plan,
       drafts: this.#drafts,
-      asked: this.#asked,
+      asked: this.#why.asked,
       details: this.#more.details,
       act: this.#actions,
     };

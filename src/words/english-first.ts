@@ -58,9 +58,6 @@ export const first: Messages = {
   'level.trained': 'trained',
   'level.elite': 'elite',
   'method.weekwright': 'the built-in method',
-  'notice.total-rounded': 'The week is planned as {rounded} instead of {exact}: sessions come in steps of {step}.',
-  'notice.every-second-week': '{kind} can also stay, as one session of {session} every second week.',
-  'notice.pick-dropped': '{kind}: the sessions picked no longer fit {minutes}; the best fit is used instead.',
   'phase.off-season': 'off season',
   'phase.base': 'base',
   'phase.build': 'build',
@@ -80,21 +77,6 @@ export const first: Messages = {
   'planner.pick-of': 'Pick how to cut {minutes} of {kind}',
   'planner.pick-none': 'No minutes, so no sessions.',
   'ring.title': 'The week as a ring',
-  'says.strength-cap': '{on} is held at {after}: {moved} moved to {to}.',
-  'says.few-hours':
-    'Under three hours a week this split is stretched thin: train fewer kinds, and keep one strength session.',
-  'says.many-hours':
-    'The split is not made for more than six hours a week: give more of the added time to slow running, and hold strength.',
-  'says.no-event': 'No event is chosen; the split is made for 10 km to the marathon. Choose an event once it is known.',
-  'says.short-event':
-    'The event is shorter than the split is made for (10 km to the marathon): take the shares as a start; faster running that is in the week already may get a little more.',
-  'says.long-event':
-    'The event is longer than the split is made for (10 km to the marathon): give more of the time to slow running, and hold strength.',
-  'says.merged': '{on}: {before} would be too short for a session, so the time goes to {to}.',
-  'says.raised':
-    '{on}: {before} would be too short for a session, so it is brought up to {after}, with time from {to}.',
-  'says.slow-too-small':
-    'The time left for slow running is too short for a session: add some time, or train fewer kinds.',
   'split.off_season': 'off season or new runner',
   'split.taper': 'taper',
   'split.recovery': 'recovery',

@@ -3,6 +3,10 @@ import type { Messages } from './phrases.js';
 
 export const rest: Messages = {
   'board.title': 'The week, day by day',
+  'board.summary': '{sessions} on {days}.',
+  'board.summary.sessions': { one: 'One session', other: '{count} sessions' },
+  'board.summary.days': { one: 'one day', other: '{count} days' },
+  'board.order': 'A run and strength on one day: which first?',
   'board.keys':
     'Drag a session to another day, or use the keys: Space picks it up, arrows carry it, Space puts it down, Escape leaves it. Press it for everything else.',
   'board.template': 'Minutes of the days',
@@ -198,8 +202,11 @@ export const rest: Messages = {
   'formula-error.missing-sign': 'a sign is missing between two values',
   'formula-error.not-finite': '“{found}” is too large a number',
   'formula-error.at': '{reason} (character {position})',
+  'notice.total-rounded': 'The week is planned as {rounded} instead of {exact}: sessions come in steps of {step}.',
+  'notice.every-second-week': '{kind} can also stay, as one session of {session} every second week.',
   'notice.by-hand': '{quantity} is set by hand: {after} instead of {before}.',
   'notice.by-hand.shared': '{quantity} is set by hand: {after} instead of {before}; the others give way.',
+  'notice.pick-dropped': '{kind}: the sessions picked no longer fit {minutes}; the best fit is used instead.',
   'notice.quantity-failed': '{quantity}: no value, because a formula of the method cannot be worked out here.',
   'planner.caution': 'Caution: {text}',
   'problem.faulty-inputs': 'These values cannot be used:',
@@ -298,6 +305,21 @@ export const rest: Messages = {
   'rule.slow-too-small': 'Slow running too short',
   'rule-state.idle': '{rule}: did not act.',
   'rule-state.off': '{rule}: switched off.',
+  'says.strength-cap': '{on} is held at {after}: {moved} moved to {to}.',
+  'says.few-hours':
+    'Under three hours a week this split is stretched thin: train fewer kinds, and keep one strength session.',
+  'says.many-hours':
+    'The split is not made for more than six hours a week: give more of the added time to slow running, and hold strength.',
+  'says.no-event': 'No event is chosen; the split is made for 10 km to the marathon. Choose an event once it is known.',
+  'says.short-event':
+    'The event is shorter than the split is made for (10 km to the marathon): take the shares as a start; faster running that is in the week already may get a little more.',
+  'says.long-event':
+    'The event is longer than the split is made for (10 km to the marathon): give more of the time to slow running, and hold strength.',
+  'says.merged': '{on}: {before} would be too short for a session, so the time goes to {to}.',
+  'says.raised':
+    '{on}: {before} would be too short for a session, so it is brought up to {after}, with time from {to}.',
+  'says.slow-too-small':
+    'The time left for slow running is too short for a session: add some time, or train fewer kinds.',
   'sheet.title': 'What if',
   'sheet.intro': 'Scenarios side by side; the small numbers are the difference from the reference.',
   'sheet.plain-name': '{hours}, {phase}',

@@ -1,4 +1,5 @@
 // npm run bench: what one event costs, as a multiple of the same work written by hand, and what a visitor downloads.
+// Then how long weeks take to lay, against a general solver.
 //   -- --rounds 41      more rounds than usual
 //   -- --batteries      then the random tests, each as often as it may run (RUNS_FACTOR, 1000 if not set): takes an hour or so
 import { spawnSync } from 'node:child_process';
@@ -23,6 +24,17 @@ async function printRaces(rounds) {
         `  ${name.padEnd(38)}${times(ratio).padStart(9)}  ${`(${quartiles.map(times).join(' to ')})`.padEnd(20)}${microseconds.toFixed(2).padStart(10)} µs`,
       );
   }
+}
+
+async function printWeeks() {
+  const { weekFinishes } = await loadTs('tests/bench/week.ts');
+  console.log(
+    '\nWeeks laid at least cost; in brackets how many times as long a general solver takes, by week and in all',
+  );
+  for await (const { title, weeks, median, worst, underFifty, peer } of weekFinishes())
+    console.log(
+      `  ${`${weeks} ${title}`.padEnd(38)}${median.toFixed(2).padStart(8)} ms, at worst ${worst.toFixed(0)} ms, ${Math.floor(100 * underFifty)} % under 50 ms${peer ? `  (${times(peer.median)}, ${times(peer.total)})` : ''}`,
+    );
 }
 
 function printSizes() {
@@ -50,5 +62,6 @@ function runBatteries() {
 }
 
 await printRaces(Number(values.rounds));
+await printWeeks();
 printSizes();
 if (values.batteries) process.exitCode = runBatteries();

@@ -1,8 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { orderAdvice } from '../../words/week/order-advice.js';
+import { citations } from '../../words/sources.js';
+import { daysWithBoth, orderAdvice } from '../../words/week/order-advice.js';
 import { weekVerdict } from '../../words/week/week-verdict.js';
-import type { FullView } from '../controllers/late-panel-controller.js';
-import type { Board } from './board.js';
 import type { BoardView } from './board-view.js';
 import { clashList } from './clash-list.js';
 import { conflictBox } from './conflict-box.js';
@@ -13,24 +12,36 @@ import { tools } from './tools.js';
 import { wishesBar } from './wishes-bar.js';
 
 /** The week on its days: the verdict, the days with their sessions, what clashes, and everything that can be wished. */
-export function boardPanel(view: FullView, board: Board): TemplateResult {
-  const { words, plan } = view;
-  const week = board.weekOf(plan);
-  const title = html`<h3 class="panel-title" id="board-title">${words.say('board.title')}</h3>`;
-  if (!week) return html`<header>${title}</header>`;
-  const full: BoardView = { ...view, board, week };
+export function boardPanel(view: BoardView): TemplateResult {
+  const { words, board, week } = view;
   return html`<header>
-      ${title}
-      <p class="verdict" data-state=${week.state}>${weekVerdict(words, week)}</p>
+      <h3 class="panel-title" id="board-title" tabindex="-1">${words.say('board.title')}</h3>
+      <p class="verdict" data-state=${week.state}>${summary(view)} ${weekVerdict(words, week)}</p>
     </header>
-    ${wishesBar(full)} ${dayColumns(full)}
+    ${wishesBar(view)} ${dayColumns(view)}
     <p id="board-keys" class="quiet keys">${words.say('board.keys')}</p>
-    ${proposalBox(full)} ${tools(full)} ${conflictBox(full)} ${clashList(full)} ${orderNote(full)} ${kindTotals(full)}
+    ${proposalBox(view)} ${tools(view)} ${conflictBox(view)} ${clashList(view)} ${orderNote(view)} ${kindTotals(view)}
     <div class="visually-hidden" role="status">${board.message}</div>`;
+}
+
+/** How many sessions on how many days; nothing where nothing is laid. */
+function summary({ words, week }: BoardView): string {
+  if (!week.days) return '';
+  const sessions = week.days.flat().length;
+  const days = week.days.filter(({ length }) => length > 0).length;
+  return words.say('board.summary', {
+    sessions: words.say('board.summary.sessions', { count: sessions }),
+    days: words.say('board.summary.days', { count: days }),
+  });
 }
 
 /** Which comes first where a run and strength share a day. */
 function orderNote({ words, method, week }: BoardView): TemplateResult | typeof nothing {
-  const isShared = week.days?.some((sessions) => sessions.length > 1) ?? false;
-  return isShared ? html`<p class="quiet">${orderAdvice(words, method).text}</p>` : nothing;
+  if (daysWithBoth(week).length === 0) return nothing;
+  const { text, sources } = orderAdvice(words, method);
+  return html`<details class="order">
+    <summary>${words.say('board.order')}</summary>
+    <p>${text}</p>
+    ${citations(sources).map(({ cite, doi }) => html`<p><small>${cite}${doi === null ? '' : `. doi:${doi}`}</small></p>`)}
+  </details>`;
 }

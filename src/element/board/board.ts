@@ -1,4 +1,4 @@
-import { render, type ReactiveController } from 'lit';
+import { nothing, render, type ReactiveController } from 'lit';
 import type { Plan } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
 import { cardsOf, type Card } from '../../plan/week/cards.js';
@@ -8,30 +8,22 @@ import type { WeekMaker } from '../../plan/week/week-maker.js';
 import { weekRules } from '../../plan/week/week-problem-of.js';
 import type { WeekRequest, WeekWishes } from '../../plan/week/wishes.js';
 import type { Problem } from '../../problem.js';
-import type { Method } from '../../training/method/document.js';
 import type { CategoryId } from '../../training/method/ids.js';
+import type { Method } from '../../training/method/document.js';
+import { lateStyles } from '../late.styles.js';
 import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
 import { boardPanel } from './board-panel.js';
+import { boxesStyles } from './boxes.styles.js';
 import { cardKey } from './card.js';
 import type { BoardSeat } from './board-seat.js';
+import type { BoardDesk, Carrying, Opened, Proposal } from './board-view.js';
 import { boardStyles } from './board.styles.js';
 import { cardStyles } from './card.styles.js';
-import type { Carrying } from './carrying.js';
 import { readDays } from './days-attribute.js';
 import { DayDrafts } from './day-drafts.js';
 import { PatientSolver } from './patient-solver.js';
 
-export const styles = [boardStyles, cardStyles];
-
-/** A week laid again, to be taken or left. */
-export interface Proposal {
-  readonly wishes: WeekWishes;
-  /** Which day fell out, or which session was missed. */
-  readonly about: { readonly day: number; readonly category: CategoryId | null };
-}
-
-/** What a person has opened: a session or a day. */
-export type Opened = { readonly category: CategoryId | null; readonly day: number } | null;
+export const styles = [lateStyles, boardStyles, cardStyles, boxesStyles];
 
 /** What the week begins with. */
 interface Beginning {
@@ -47,14 +39,14 @@ export interface Pupil {
 }
 
 /** The board of a planner, on which sessions lie on their days; fetched where a page shows it. */
-export class Board implements LatePanel, ReactiveController {
+export class Board implements BoardDesk, LatePanel, ReactiveController {
   carrying: Carrying | null = null;
-  opened: Opened = null;
+  opened: Opened | null = null;
   proposal: Proposal | null = null;
   /** What a listener is told. */
   message = '';
   readonly drafts = new DayDrafts();
-  readonly seat: BoardSeat;
+  readonly #seat: BoardSeat;
   readonly #solver = new PatientSolver(() => {
     this.#arrive();
   });
@@ -69,7 +61,7 @@ export class Board implements LatePanel, ReactiveController {
   #focus: string | null = null;
 
   constructor(seat: BoardSeat) {
-    this.seat = seat;
+    this.#seat = seat;
     seat.host.addController(this);
   }
 
@@ -112,11 +104,17 @@ export class Board implements LatePanel, ReactiveController {
     this.#own = week;
   }
 
+  /** Lengths settled for a kind no longer count. */
+  unsettle(category: CategoryId): void {
+    const { [category]: settled, ...sessions } = this.#own?.sessions ?? {};
+    if (this.#own && settled) this.#own = { ...this.#own, sessions };
+  }
+
   /** Makes a person's wishes the planner's, and closes what is no longer there. */
   act(wishes: WeekWishes): void {
     this.#own = wishes;
     this.proposal = null;
-    this.seat.finish();
+    this.#seat.finish();
   }
 
   /** Shows a week laid again, to be taken or left. */
@@ -126,23 +124,23 @@ export class Board implements LatePanel, ReactiveController {
   }
 
   update(): void {
-    this.seat.host.requestUpdate();
+    this.#seat.host.requestUpdate();
   }
 
   /** What the week would be with other wishes, by the plan on show. */
   tryOut(wishes: WeekWishes): PlanWeek | null {
     const { plan, method } = this.#view ?? {};
-    return plan && method ? this.#maker.lay(method, plan, { picks: this.seat.picks(), week: wishes }).week : null;
+    return plan && method ? this.#maker.lay(method, plan, { picks: this.#seat.picks(), week: wishes }).week : null;
   }
 
   /** The week on show; the one before it while it is being looked for. */
-  weekOf({ week }: Pick<Plan, 'week'>): PlanWeek | null {
+  #weekOf({ week }: Pick<Plan, 'week'>): PlanWeek | null {
     if (week?.state === 'laid') this.#last = week;
     if (week?.state === 'looking' && this.#last) return { ...this.#last, wishes: week.wishes, state: 'looking' };
     return week;
   }
 
-  open(opened: Opened): void {
+  open(opened: Opened | null): void {
     const isSame = this.opened?.category === opened?.category && this.opened?.day === opened?.day;
     this.opened = isSame ? null : opened;
     if (this.opened) this.focusOn('#board-tools-title');
@@ -172,7 +170,8 @@ export class Board implements LatePanel, ReactiveController {
   render(container: HTMLElement, view: FullView): boolean {
     this.#view = view;
     this.#container = container;
-    render(boardPanel(view, this), container, { host: this.seat.host });
+    const week = this.#weekOf(view.plan);
+    render(week ? boardPanel({ ...view, board: this, week }) : nothing, container, { host: this.#seat.host });
     this.#moveFocus();
     return false;
   }
@@ -188,7 +187,7 @@ export class Board implements LatePanel, ReactiveController {
   /** A week that took long is there: whoever planned with it plans again. */
   #arrive(): void {
     this.#maker = createWeekMaker(this.#solver.solve);
-    this.seat.finish();
+    this.#seat.finish();
     this.update();
   }
 }

@@ -18,7 +18,8 @@ export const cardStyles = css`
     align-items: baseline;
     gap: 0 8px;
     inline-size: 100%;
-    padding: 6px 24px 6px 12px;
+    padding-block: 6px;
+    padding-inline: 12px 24px;
     text-align: start;
     background: var(--ground);
     border: 1px solid var(--edge);
@@ -26,10 +27,6 @@ export const cardStyles = css`
     border-radius: 6px;
     overflow-wrap: anywhere;
     hyphens: auto;
-  }
-
-  .card:dir(rtl) {
-    padding-inline: 12px 24px;
   }
 
   .card[aria-expanded='true'] {
@@ -64,11 +61,16 @@ export const cardStyles = css`
     color: var(--muted);
   }
 
+  .card strong {
+    min-inline-size: 4em;
+  }
+
   .grip {
     position: absolute;
-    inset-block: 0;
+    inset-block-end: 0;
     inset-inline-end: 0;
     inline-size: 24px;
+    block-size: 100%;
     touch-action: none;
     cursor: grab;
     background: radial-gradient(circle, var(--edge) 1.2px, transparent 1.5px) center / 6px 6px;
@@ -79,6 +81,23 @@ export const cardStyles = css`
 
   .card[data-state='done'] .grip {
     display: none;
+  }
+
+  @container planner (inline-size >= 760px) {
+    .card {
+      flex-direction: column;
+      padding-inline: 6px 4px;
+      gap: 0;
+    }
+
+    .card .kind {
+      font-size: var(--small);
+    }
+
+    .grip {
+      inset-block: 0 auto;
+      block-size: 28px;
+    }
   }
 
   @media (prefers-reduced-motion: no-preference) {

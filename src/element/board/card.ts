@@ -28,8 +28,7 @@ export function card(view: BoardView, each: Card): TemplateResult {
         if (!board.carrying) board.open({ category, day: each.day });
       }}
     >
-      <span class="kind">${categoryName(words, method, category)}</span>
-      <strong>${words.minutesShort(minutes)}</strong>
+      <strong>${words.minutesShort(minutes)}</strong> <span class="kind">${categoryName(words, method, category)}</span>
       ${state === 'open' ? nothing : html`<span class="mark">${words.say(`board.card.${state}`)}</span>`}
       <span class="grip" aria-hidden="true"></span>
     </button>

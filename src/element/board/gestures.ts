@@ -48,7 +48,7 @@ function isRightToLeft(target: EventTarget | null, key: string): boolean {
 
 function pickUp(view: BoardView, card: Card): void {
   const { words, method, board } = view;
-  board.carrying = { card, day: card.day, by: 'keys' };
+  board.carrying = { card, day: card.day };
   board.opened = null;
   board.say(
     words.say('board.told.picked-up', {
@@ -123,7 +123,7 @@ function drag(view: BoardView, { card, element, days, start }: Drag): void {
     element.style.setProperty('translate', `${x}px ${y}px`);
     const day = dayAt(days, event) ?? board.carrying?.day ?? card.day;
     if (board.carrying?.day === day) return;
-    board.carrying = { card, day, by: 'pointer' };
+    board.carrying = { card, day };
     board.opened = null;
     board.update();
   };

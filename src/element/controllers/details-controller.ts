@@ -32,7 +32,7 @@ export class DetailsController {
   adopt(styles: readonly CSSResult[]): void {
     const root = this.#host.renderRoot;
     const sheets = styles.flatMap(({ styleSheet }) => styleSheet ?? []);
-    if (root instanceof ShadowRoot) root.adoptedStyleSheets.push(...sheets);
+    if (root instanceof ShadowRoot) root.adoptedStyleSheets = [...new Set([...root.adoptedStyleSheets, ...sheets])];
   }
 
   async #load(): Promise<void> {

@@ -1,7 +1,7 @@
 import { html, svg, type SVGTemplateResult, type TemplateResult } from 'lit';
 import { categoryIds, type CategoryId } from '../../training/method/ids.js';
 import { categoryTitle } from '../../words/category-name.js';
-import { weekSentence } from '../../words/plan-lines.js';
+import { weekSentence } from '../../words/week-sentence.js';
 import { cssVariables } from '../parts/css-variables.js';
 import type { View } from '../view.js';
 import { ringParts, type RingPart, type RingSize } from './ring-geometry.js';

@@ -17,11 +17,6 @@ export const sheetStyles = css`
     unicode-bidi: plaintext;
   }
 
-  .panel-title {
-    font-size: var(--large);
-    color: var(--text);
-  }
-
   .sheet > .act {
     justify-self: start;
   }
@@ -30,12 +25,6 @@ export const sheetStyles = css`
     display: flex;
     flex-wrap: wrap;
     gap: 8px;
-  }
-
-  .act {
-    border: 1px solid var(--edge);
-    padding-inline: 12px;
-    min-block-size: 36px;
   }
 
   .message {

@@ -6,6 +6,7 @@ import { readRequest, type RawRequest, type ReadRequest } from '../../plan/read-
 import type { Method } from '../../training/method/document.js';
 import type { WeekMaker } from '../../plan/week/week-maker.js';
 import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
+import { lateStyles } from '../late.styles.js';
 import { formulaFieldStyles } from '../formula-field/formula-field.styles.js';
 import { Bench } from './bench.js';
 import { sheetFromLink } from './sheet-from-link.js';
@@ -18,7 +19,7 @@ import { sheetPanel } from './sheet-panel.js';
 import { SheetStore } from './sheet-store.js';
 import { sheetStyles } from './sheet.styles.js';
 
-export const styles = [sheetStyles, gridStyles, questionsStyles, formulaFieldStyles, narrowStyles];
+export const styles = [lateStyles, sheetStyles, gridStyles, questionsStyles, formulaFieldStyles, narrowStyles];
 
 /** The what-if sheet of a planner; fetched where a page shows it. */
 export class Sheet implements LatePanel, ReactiveController {

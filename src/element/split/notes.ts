@@ -1,35 +1,18 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { noticeLines, ruleLines, type PlanLine } from '../../words/plan-lines.js';
+import { actedRules } from '../../words/acted-rules.js';
 import type { View } from '../view.js';
 
-/** Which rules acted and what is worth knowing, a sentence each; room is kept, so that nothing jumps when one comes. */
+/**
+ * Which rules acted and what is worth knowing. Most weeks have nothing of it: the sentences come with the details. Room is
+ * kept, so that nothing jumps when one comes.
+ */
 export function notes(view: View): TemplateResult {
-  const { words, method, plan } = view;
-  const rules = ruleLines(words, method, plan);
-  const notices = (view.details?.noticeLines ?? noticeLines)(words, method, plan);
-  return html`<div class="notes" part="notes">
-    <section aria-labelledby="rules-title">
-      <h3 id="rules-title">${words.say('planner.rules')}</h3>
-      ${rules.length === 0 ? html`<p class="quiet">${words.say('planner.no-rules')}</p>` : list(rules)}
-    </section>
-    ${
-      notices.length === 0
-        ? nothing
-        : html`<section aria-labelledby="notices-title">
-            <h3 id="notices-title">${words.say('planner.notices')}</h3>
-            ${list(notices)}
-          </section>`
-    }
-  </div>`;
+  return html`<div class="notes" part="notes">${view.details?.noteLines(view) ?? quietNotes(view)}</div>`;
 }
 
-function list(lines: readonly PlanLine[]): TemplateResult {
-  return html`<ul>
-    ${lines.map(
-      ({ text, level, status }) =>
-        html`<li class=${level}>
-          ${text} ${status === null ? nothing : html`<small class="status">${status}</small>`}
-        </li>`,
-    )}
-  </ul>`;
+function quietNotes({ words, plan }: View): TemplateResult {
+  return html`<section aria-labelledby="rules-title">
+    <h3 id="rules-title">${words.say('planner.rules')}</h3>
+    ${actedRules(plan).length > 0 ? nothing : html`<p class="quiet">${words.say('planner.no-rules')}</p>`}
+  </section>`;
 }

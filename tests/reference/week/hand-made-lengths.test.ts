@@ -1,146 +1,9 @@
-import { describe, expect, it } from 'vitest';
-import { clashesOf } from '../../../src/training/week/clashes.js';
-import { lay } from '../../../src/training/week/lay.js';
-import type { Laid } from '../../../src/training/week/week-problem.js';
-import { noted, type Note } from './hand-made.js';
-
-interface Case extends Note {
-  readonly why: string;
-  /** The steps on the seven days of some kinds; null where nothing fits. */
-  readonly laid: Partial<Laid> | null;
-  /** Each clash: its id, and by how many minutes or sessions. */
-  readonly clashes?: readonly string[];
-  readonly cost?: number;
-}
-
-/** The answers were worked out on paper; the costs are those of the design: the project's own assumption. */
-function expectLengths({ why: _, laid, clashes = [], cost = 0, ...note }: Case): void {
-  const problem = noted(note);
-  const found = lay(problem);
-  if (laid === null) {
-    expect(found).toBeNull();
-    return;
-  }
-  expect(found).toMatchObject(laid);
-  const broken = found ? clashesOf(problem, found) : [];
-  expect(broken.map(({ kind, by }) => `${kind} ${by}`)).toEqual(clashes);
-  expect(broken.reduce((sum, each) => sum + each.cost, 0)).toBe(cost);
-}
-
-describe('the long run after quality', () => {
-  const tempo = [7];
-  const fixed = [{ category: 'tempo', steps: 7, day: 0, isDone: false }] as const;
-  const slow = { least: 14, most: 20, rounded: 17, wished: 2 };
-  it.each<Case>([
-    {
-      why: 'strictly the longest',
-      room: { mon: 7, tue: 8, thu: 6 },
-      kinds: { tempo, slow: [8, 6] },
-      laid: { slow: [0, 8, 0, 6, 0, 0, 0] },
-      clashes: ['long-after-quality 0'],
-      cost: 3,
-    },
-    {
-      why: 'equally long ones',
-      room: { mon: 7, tue: 8, thu: 8 },
-      kinds: { tempo, slow: [8, 8] },
-      laid: { slow: [0, 8, 0, 8, 0, 0, 0] },
-    },
-    {
-      why: 'the longest on the other day',
-      room: { mon: 7, tue: 9, thu: 9 },
-      kinds: { tempo, slow: [9, 8] },
-      laid: { slow: [0, 8, 0, 9, 0, 0, 0] },
-    },
-    {
-      why: 'the only slow session',
-      room: { mon: 7, tue: 8 },
-      kinds: { tempo, slow: [8] },
-      laid: { slow: [0, 8, 0, 0, 0, 0, 0] },
-      clashes: ['long-after-quality 0'],
-      cost: 3,
-    },
-    {
-      why: 'Sunday meets Monday',
-      room: { mon: 8, sun: 7 },
-      kinds: { tempo, slow: [8] },
-      laid: { slow: [8, 0, 0, 0, 0, 0, 0] },
-      clashes: ['long-after-quality 0'],
-      cost: 3,
-    },
-    {
-      why: 'of sixteen steps two are given up (2) before the clash (3)',
-      fixed,
-      room: { mon: 7, tue: 10, thu: 7 },
-      kinds: { tempo, slow: { ...slow, rounded: 16 } },
-      laid: { slow: [0, 7, 0, 7, 0, 0, 0] },
-      clashes: ['missed-minutes -10'],
-      cost: 2,
-    },
-    {
-      why: 'of eighteen steps four (4) are not',
-      fixed,
-      room: { mon: 7, tue: 11, thu: 7 },
-      kinds: { tempo, slow: { ...slow, rounded: 18 } },
-      laid: { slow: [0, 11, 0, 7, 0, 0, 0] },
-      clashes: ['long-after-quality 0'],
-      cost: 3,
-    },
-    {
-      why: 'two even runs of seventeen are not to be had: the longer one comes later',
-      room: { mon: 7, tue: 10, thu: 10 },
-      kinds: { tempo, slow },
-      laid: { slow: [0, 8, 0, 9, 0, 0, 0] },
-    },
-  ])('$why', expectLengths);
-});
-
-describe('the day of the long run', () => {
-  it.each<Case>([
-    {
-      why: 'has the longest',
-      longRun: 6,
-      room: { wed: 8, sun: 8 },
-      kinds: { slow: [6, 8] },
-      laid: { slow: [0, 0, 6, 0, 0, 0, 8] },
-    },
-    {
-      why: 'has the only one',
-      longRun: 6,
-      room: { wed: 8, sun: 8 },
-      kinds: { slow: [6] },
-      laid: { slow: [0, 0, 0, 0, 0, 0, 6] },
-    },
-    {
-      why: 'cannot have one of two equal ones',
-      longRun: 6,
-      room: { wed: 8, sun: 8 },
-      kinds: { slow: [8, 8] },
-      laid: null,
-    },
-    { why: 'has no room for it', longRun: 6, room: { wed: 8, sun: 7 }, kinds: { slow: [6, 8] }, laid: null },
-    {
-      why: 'says nothing where there is no slow running',
-      longRun: 6,
-      room: { wed: 8 },
-      kinds: { cross: [8] },
-      laid: { cross: [0, 0, 8, 0, 0, 0, 0] },
-    },
-    {
-      why: 'makes it a step longer than the other',
-      longRun: 6,
-      room: { wed: 8, sun: 8 },
-      kinds: { slow: { least: 14, most: 16, rounded: 16, wished: 2 } },
-      laid: { slow: [0, 0, 7, 0, 0, 0, 8] },
-      clashes: ['missed-minutes -5'],
-      cost: 1,
-    },
-  ])('$why', expectLengths);
-});
+import { describe, it } from 'vitest';
+import { expectLengths, type LengthCase } from './hand-made-answers.js';
 
 describe('missed minutes', () => {
   const cross = { least: 4, most: 10, rounded: 8, wished: 1 };
-  it.each<Case>([
+  it.each<LengthCase>([
     { why: 'none', room: { mon: 9 }, kinds: { cross }, laid: { cross: [8, 0, 0, 0, 0, 0, 0] } },
     {
       why: 'a step',
@@ -187,7 +50,7 @@ describe('missed minutes', () => {
 
 describe('the number of sessions', () => {
   const cross = { least: 4, most: 10, rounded: 8, wished: 2 };
-  it.each<Case>([
+  it.each<LengthCase>([
     { why: 'as wished', room: { mon: 4, wed: 4 }, kinds: { cross }, laid: { cross: [4, 0, 4, 0, 0, 0, 0] } },
     {
       why: 'one fewer',
@@ -218,7 +81,7 @@ describe('the number of sessions', () => {
 
 describe('what is done', () => {
   const done = { category: 'cross', steps: 9, day: 0, isDone: true } as const;
-  it.each<Case>([
+  it.each<LengthCase>([
     {
       why: 'needs no room',
       room: { wed: 5 },

@@ -20,12 +20,13 @@ const shape = fc.record({
 
 type Shape = typeof shape extends fc.Arbitrary<infer S> ? S : never;
 
-const pin = fc.record({
+const pins = fc.record({
   pick: fc.nat(3),
   steps: fc.integer({ min: 1, max: 6 }),
   day: fc.nat(6),
   isDone: fc.boolean(),
 });
+type Pin = typeof pins extends fc.Arbitrary<infer P> ? P : never;
 
 const fewDays = fc.oneof(
   { arbitrary: fc.constant(0), weight: 4 },
@@ -45,8 +46,8 @@ export const smallWeeks: fc.Arbitrary<WeekProblem> = fc
     free: fewDays,
     passed: fewDays,
     pins: fc.oneof(
-      { arbitrary: fc.constant([]), weight: 2 },
-      { arbitrary: fc.array(pin, { minLength: 1, maxLength: 2 }), weight: 1 },
+      { arbitrary: fc.constant<Pin[]>([]), weight: 2 },
+      { arbitrary: fc.array(pins, { minLength: 1, maxLength: 2 }), weight: 1 },
     ),
     before: fc.record(byCategory(() => fc.nat(127))),
   })

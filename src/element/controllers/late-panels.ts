@@ -1,0 +1,98 @@
+import type { LitElement } from 'lit';
+import type { Planner } from '../../plan/planner.js';
+import type { WeekAsked } from '../../plan/week/week-maker.js';
+import type { WeekRequest } from '../../plan/week/wishes.js';
+import type { Problem } from '../../problem.js';
+import type { Method } from '../../training/method/document.js';
+import type { CategoryId } from '../../training/method/ids.js';
+import type { Seat } from '../sheet/seat.js';
+import type { View } from '../view.js';
+import type { PlanMaker } from '../week.js';
+import type { DetailsController } from './details-controller.js';
+import { LatePanelController } from './late-panel-controller.js';
+
+/** What the planner lets its late panels see and do. */
+export interface LateSeat {
+  readonly host: LitElement;
+  readonly more: DetailsController;
+  readonly view: () => View | null;
+  readonly picks: () => WeekAsked['picks'];
+  /** Puts a scenario on the planner, as a person's act. */
+  readonly show: Seat['show'];
+  /** Plans again, as a person's act. */
+  readonly finish: () => void;
+}
+
+/** The panels that are fetched where a page shows them, and what they have to do with each other. */
+export class LatePanels {
+  readonly #sheet;
+  readonly #board;
+
+  constructor({ host, more, view, picks, show, finish }: LateSeat) {
+    this.#sheet = new LatePanelController(host, more, {
+      place: '.sheet',
+      view,
+      load: async () => {
+        const { Sheet, styles } = await import('../sheet/sheet.js');
+        const adopt: Seat['adopt'] = (adopted) => {
+          more.adopt(adopted);
+        };
+        return { styles, panel: new Sheet({ host, adopt, show }) };
+      },
+    });
+    this.#board = new LatePanelController(host, more, {
+      place: '.board',
+      view,
+      load: async () => {
+        const { Board, styles } = await import('../board/board.js');
+        return { styles, panel: new Board({ host, picks, finish }) };
+      },
+    });
+  }
+
+  /** Fetches the panels on show. */
+  want(names: readonly string[]): void {
+    if (names.includes('sheet')) this.#sheet.want();
+    if (names.includes('week')) this.#board.want();
+  }
+
+  /** Settles when every panel shows what the planner shows. */
+  get ready(): Promise<unknown> {
+    return Promise.all([this.#sheet.ready, this.#board.ready]);
+  }
+
+  /** The planner of the scenario on show; null where there are no scenarios. */
+  get planner(): Planner | null {
+    return this.#sheet.panel?.planner ?? null;
+  }
+
+  get problems(): readonly Problem[] {
+    return this.#board.panel?.problems ?? [];
+  }
+
+  /** What is asked of the days of the week. */
+  week(days: string | null | undefined, method: Method): WeekRequest | undefined {
+    return this.#board.panel?.request(days, method);
+  }
+
+  /** Takes over what a scenario asks of the days. */
+  take(week: WeekRequest | null): void {
+    this.#board.panel?.take(week);
+  }
+
+  /** Lengths are picked for a kind elsewhere: those settled on the board no longer count. */
+  unsettle(category: CategoryId): void {
+    this.#board.panel?.unsettle(category);
+  }
+
+  /** Makes plans with a planner, through the scenarios where there are any. */
+  maker(planner: Planner): PlanMaker {
+    const sheet = this.#sheet.panel;
+    const board = this.#board.panel;
+    board?.teach(planner, sheet);
+    return {
+      versions: [sheet?.version, board?.version],
+      plan: (by, request) => sheet?.plan(by, request) ?? by.plan(request),
+    };
+  }
+}

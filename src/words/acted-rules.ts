@@ -1,0 +1,6 @@
+import type { Plan } from '../plan/document.js';
+
+/** The rules that changed something in a week, in the method's order. */
+export function actedRules({ rules }: Pick<Plan, 'rules'>): Plan['rules'] {
+  return rules.filter(({ kind, acted }) => kind === 'change' && acted);
+}
