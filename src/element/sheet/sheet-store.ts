@@ -90,6 +90,7 @@ export class SheetStore {
 
   /** Takes over what was set on the planner itself, into the scenario on show. */
   follow({ inputs, picks, week }: ReadRequest): Outcome<Plan> | null {
+    if (week && this.onShow.week === null) this.#begin(setWeek(this.sheet, this.onShow.id, week));
     const { id, inputs: before, sessions } = this.onShow;
     const changed = inputNames.filter((name) => inputs[name] !== before[name]);
     const patch = Object.fromEntries(changed.map((name) => [name, inputs[name]]));
@@ -98,6 +99,11 @@ export class SheetStore {
     const picked = isSamePick ? set : setSessions(set, id, picks);
     this.change(week ? setWeek(picked, id, week) : picked, `${id} ${changed.join()}`);
     return this.shown?.outcome ?? null;
+  }
+
+  /** Takes a sheet that nobody has changed: there is nothing to undo. */
+  #begin(sheet: ScenarioSheet): void {
+    this.#take({ ...this.#history, present: sheet });
   }
 
   #take(history: History<ScenarioSheet>): void {
