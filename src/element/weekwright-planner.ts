@@ -263,19 +263,13 @@ export class WeekwrightPlanner extends LitElement {
   }
 
   #statusText(words: Words): string {
-    const planner = this.#planner;
-    const { plan } = this.#week;
-    return planner && plan ? statusMessage(words, planner.method, plan) : '';
-  }
-
-  /** The planner of the scenario on show. */
-  get #planner(): Planner | null {
-    return this.#late.planner ?? this.#methods.planner;
+    const view = this.#view();
+    return view ? statusMessage(words, view.method, view.plan) : '';
   }
 
   #view(): View | null {
     const { words } = this.#language;
-    const planner = this.#planner;
+    const planner = this.#late.planner ?? this.#methods.planner;
     const { plan } = this.#week;
     if (!words || !planner || !plan) return null;
     return {

@@ -51,6 +51,7 @@ export const rest: Messages = {
   'board.clashes': 'What clashes, and what it costs',
   'board.conflict.looking': 'Finding out what would help …',
   'board.conflict.wishes': 'These cannot hold together',
+  'board.conflict.off': { one: '{days} is off', other: '{days} are off' },
   'board.conflict.ways': 'What would help',
   'board.conflict.more': 'More ways',
   'board.cost.same': '{cost}, the same',

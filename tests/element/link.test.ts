@@ -16,6 +16,7 @@ const scenario: Scenario = {
   name: 'Früh am Morgen, 朝, 🏃‍♀️ & "quoted"\u{2028}\u{d800}',
   inputs: { hours: 4.1, phase: 'base', level: 'trained', event: '10k', strengthCap: 100 },
   sessions: { strength: [30, 45] },
+  week: { days: [60, 0, 45, 60, 0, 90, 120], longRun: 6 },
   overrides: { slow_minutes: 'max(value, 90)' },
   rulesOff: ['strength-cap'],
 };
@@ -24,7 +25,7 @@ const sheet: ScenarioSheet = {
   formulas: { strength_minutes: 'weekly_minutes * 0.25' },
   rows: [{ id: 'half', name: 'Half', formula: 'slow_minutes / 2' }],
   rulesOff: [],
-  scenarios: [scenario, { ...scenario, id: 'b', name: '', overrides: {} }],
+  scenarios: [scenario, { ...scenario, id: 'b', name: '', week: null, overrides: {} }],
   reference: 'b',
 };
 

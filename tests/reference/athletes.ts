@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { PlanRequest } from '../../src/plan/document.js';
+import type { PlanInputs } from '../../src/plan/document.js';
 import { eventIds, levelIds, phaseIds } from '../../src/training/method/ids.js';
 import type { WeekQuestion } from './week-reference.js';
 
@@ -16,14 +16,14 @@ export const capSteps = [90, 95, 100, 105, 110, 115, 120] as const;
 export const quarterHours: readonly number[] = Array.from({ length: 79 }, (_, step) => 0.5 + step / 4);
 
 /** Athletes on the slider's steps. */
-export const athletesOnSteps: fc.Arbitrary<Required<Omit<PlanRequest, 'sessions'>>> = fc.record({
+export const athletesOnSteps: fc.Arbitrary<PlanInputs> = fc.record({
   hours: fc.constantFrom(...quarterHours),
   strengthCap: fc.constantFrom(...capSteps),
   ...person,
 });
 
 /** Athletes with any hours and any cap that may be typed. */
-export const anyAthletes: fc.Arbitrary<Required<Omit<PlanRequest, 'sessions'>>> = fc.record({
+export const anyAthletes: fc.Arbitrary<PlanInputs> = fc.record({
   hours: fc.oneof(fc.constantFrom(...quarterHours), fc.double({ min: 0.5, max: 20, noNaN: true })),
   strengthCap: fc.oneof(fc.constantFrom(...capSteps), fc.double({ min: 90, max: 120, noNaN: true })),
   ...person,

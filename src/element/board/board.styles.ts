@@ -37,6 +37,10 @@ export const boardStyles = css`
     gap: 8px 16px;
   }
 
+  .wish select {
+    max-inline-size: 100%;
+  }
+
   .wish {
     display: grid;
     gap: 4px;

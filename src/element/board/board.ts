@@ -47,9 +47,14 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
   message = '';
   readonly drafts = new DayDrafts();
   readonly #seat: BoardSeat;
+  /** Weeks of the planner and its scenarios; and weeks that are tried out, as a card moves. */
   readonly #solver = new PatientSolver(() => {
     this.#arrive();
-  });
+  }, 6);
+  readonly #trials = new PatientSolver(() => {
+    this.update();
+  }, 8);
+  readonly #trialMaker = createWeekMaker(this.#trials.solve);
   #maker: WeekMaker = createWeekMaker(this.#solver.solve);
   /** What a person has wished; null while it is what the page or the method begins with. */
   #own: WeekRequest | null = null;
@@ -66,7 +71,9 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
   }
 
   hostDisconnected(): void {
-    this.#solver.stop();
+    this.#trials.stop();
+    // What was left is asked for again once the planner is back.
+    if (this.#solver.stop()) this.#maker = createWeekMaker(this.#solver.solve);
   }
 
   /** Another whenever a week has arrived that was looked for. */
@@ -130,7 +137,7 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
   /** What the week would be with other wishes, by the plan on show. */
   tryOut(wishes: WeekWishes): PlanWeek | null {
     const { plan, method } = this.#view ?? {};
-    return plan && method ? this.#maker.lay(method, plan, { picks: this.#seat.picks(), week: wishes }).week : null;
+    return plan && method ? this.#trialMaker.lay(method, plan, { picks: this.#seat.picks(), week: wishes }).week : null;
   }
 
   /** The week on show; the one before it while it is being looked for. */

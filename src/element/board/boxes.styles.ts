@@ -103,6 +103,15 @@ export const boxesStyles = css`
   }
 
   @container planner (inline-size < 560px) {
+    .wishes {
+      display: grid;
+      grid-template-columns: repeat(auto-fit, minmax(8.5em, 1fr));
+    }
+
+    .wish select {
+      inline-size: 100%;
+    }
+
     .kinds,
     .kinds :is(tbody, tr) {
       display: block;

@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { makeChange } from '../../plan/week/acts.js';
+import type { Wish } from '../../training/week/wish.js';
+import { dayNames } from '../../words/week/day-name.js';
 import { wayOutLine } from '../../words/week/way-out-line.js';
 import { wishLine } from '../../words/week/wish-line.js';
 import { actButton } from './act-button.js';
@@ -22,7 +24,7 @@ export function conflictBox(view: BoardView): TemplateResult | typeof nothing {
   return html`<section class="conflict" aria-labelledby="conflict-title">
     <h4 id="conflict-title">${words.say('board.conflict.wishes')}</h4>
     <ul>
-      ${conflict.wishes.map((wish) => html`<li>${words.capital(wishLine(words, method, wish))}</li>`)}
+      ${wishLines(view, conflict.wishes).map((line) => html`<li>${words.capital(line)}</li>`)}
     </ul>
     <h4>${words.say('board.conflict.ways')}</h4>
     <div class="acts">${buttons.slice(0, shown)}</div>
@@ -35,4 +37,14 @@ export function conflictBox(view: BoardView): TemplateResult | typeof nothing {
         : nothing
     }
   </section>`;
+}
+
+/** A line for each wish; days off are told together. */
+function wishLines({ words, method }: BoardView, wishes: readonly Wish[]): string[] {
+  const isOff = ({ kind, amount }: Wish): boolean => kind === 'day-minutes' && amount === 0;
+  const off = wishes.filter(isOff).map(({ day }) => day ?? 0);
+  const lines = wishes.filter((wish) => !isOff(wish)).map((wish) => wishLine(words, method, wish));
+  return off.length === 0
+    ? lines
+    : [...lines, words.say('board.conflict.off', { count: off.length, days: dayNames(words, off) })];
 }

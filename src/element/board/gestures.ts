@@ -31,7 +31,7 @@ function handleKey(view: BoardView, card: Card, { key, currentTarget }: Keyboard
   }
   if (key === ' ' || key === 'Enter') putDown(view);
   else if (key === 'Escape') leave(view);
-  else if (key in ways) carryTo(view, board.carrying.day + ways[key]! * (isRightToLeft(currentTarget, key) ? -1 : 1));
+  else if (ways[key]) carryTo(view, board.carrying.day + ways[key] * (isRightToLeft(currentTarget, key) ? -1 : 1));
   else return key === 'Tab' && leave(view);
   return true;
 }

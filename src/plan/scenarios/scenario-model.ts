@@ -2,6 +2,7 @@ import { quantityIds } from '../../sheet/sheet.js';
 import type { SheetModel } from '../../sheet/model.js';
 import type { Method } from '../../training/method/document.js';
 import { sharingsOf } from '../../training/method/sharings.js';
+import { weekQuantities } from '../../training/method/week-names.js';
 import { expandMethod } from '../../training/method/expand.js';
 import type { Scenario, ScenarioSheet } from './document.js';
 
@@ -18,18 +19,12 @@ export function methodOf({ method, rows, rulesOff }: ScenarioSheet, scenario: Pi
 }
 
 /**
- * The model of a scenario's sheet: the method's, with formulas edited for all, and with what is put over it here.
- *
- * @param ofWeek quantities that come with the days of a week.
+ * The model of a scenario's sheet: the method's, with formulas edited for all, and with what is put over it here. Where days are given their
+ * quantities are to be added.
  */
-export function modelOf(
-  method: Method,
-  { formulas }: ScenarioSheet,
-  { overrides, week }: Scenario,
-  ofWeek: readonly string[] = [],
-): SheetModel {
+export function modelOf(method: Method, { formulas }: ScenarioSheet, { overrides, week }: Scenario): SheetModel {
   const model = expandMethod(method);
-  const known = new Set([...quantityIds(model), ...(week ? ofWeek : [])]);
+  const known = new Set([...quantityIds(model), ...(week ? weekQuantities : [])]);
   return {
     ...model,
     formulas: model.formulas.map(({ id, formula }) => ({ id, formula: formulas[id] ?? formula })),

@@ -9,7 +9,6 @@ import { createSheet, formulaTexts, quantityIds, type Sheet } from '../../sheet/
 import { builtInFormulas } from '../../training/method/built-in-formulas.js';
 import type { Method } from '../../training/method/document.js';
 import { expandMethod } from '../../training/method/expand.js';
-import { weekQuantities } from '../../training/method/week-names.js';
 import type { Plan, PlanRequest } from '../document.js';
 import { Planner } from '../planner.js';
 import type { WeekMaker } from '../week/week-maker.js';
@@ -58,9 +57,7 @@ export class ScenarioPlanner {
     const texts = [
       // What is switched off may be switched on again without anybody learning.
       ...formulaTexts(expandMethod(sheet.method)),
-      ...sheet.scenarios.flatMap((scenario) =>
-        formulaTexts(modelOf(methodOf(sheet, scenario), sheet, scenario, weekQuantities)),
-      ),
+      ...sheet.scenarios.flatMap((scenario) => formulaTexts(modelOf(methodOf(sheet, scenario), sheet, scenario))),
     ];
     const { book, errors } = await compileTexts([...new Set(texts)], this.#book);
     this.#book = { ...this.#book, ...book };
@@ -145,8 +142,9 @@ export class ScenarioPlanner {
   }
 
   #modelOf(method: Method, sheet: ScenarioSheet, scenario: Scenario): SheetModel {
-    const model = modelOf(method, sheet, scenario, this.#weeks ? weekQuantities : []);
-    return this.#weeks?.extend(method, model, { picks: scenario.sessions, week: scenario.week }) ?? model;
+    const { sessions: picks, week } = scenario;
+    if (this.#weeks) return this.#weeks.extend(method, modelOf(method, sheet, scenario), { picks, week });
+    return modelOf(method, sheet, { ...scenario, week: null });
   }
 
   #plannerOn({ method, sheet }: { readonly method: Method; readonly sheet: Sheet }): Planner {

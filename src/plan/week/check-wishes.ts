@@ -14,7 +14,7 @@ export function checkWishes({ free, pinned, done, sessions }: Shape, step: numbe
   const lengths = [
     ...placed.map(({ path, minutes }) => ({ path: `${path}.minutes`, minutes })),
     ...Object.entries(sessions).flatMap(([id, list]) =>
-      (list ?? []).map((minutes, index) => ({ path: `sessions.${id}[${index}]`, minutes })),
+      list.map((minutes, index) => ({ path: `sessions.${id}[${index}]`, minutes })),
     ),
   ];
   return [

@@ -49,7 +49,7 @@ export class Lengths {
       }
       filling.most[kind * dayCount + day] = bounds.most - bounds.least;
       this.least[kind * dayCount + day] = bounds.least;
-      this.#sums[kind]! += bounds.least;
+      this.#sums[kind] += bounds.least;
     }
     return true;
   }

@@ -47,7 +47,7 @@ export class PairTally {
   }
 
   /** Enters the days of a kind into `to`, which then follows on `from`, and tells what that weighs. */
-  enter(from: PairDays, to: PairDays, kind: number, taken: Taken): number {
+  enter({ from, to }: { readonly from: PairDays; readonly to: PairDays }, kind: number, taken: Taken): number {
     let added = 0;
     for (let index = 0; index < this.#pairs.length; index += 1) {
       const pair = this.#pairs[index]!;

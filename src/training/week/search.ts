@@ -137,7 +137,7 @@ export class WeekSearch {
     next.grouped = lane.isGrouped ? frame.grouped | choice.days : frame.grouped;
     next.sessions = frame.sessions + choice.count;
     next.under = frame.under + choice.under;
-    next.base = frame.base + choice.own + this.#tally.enter(frame.pairs, next.pairs, kind, choice);
+    next.base = frame.base + choice.own + this.#tally.enter({ from: frame.pairs, to: next.pairs }, kind, choice);
     next.next = 0;
   }
 

@@ -22,7 +22,7 @@ export function settledChoices(
     const choice = { days, count: countDays(days), own, missed, under: 0, low: lengths, high: lengths, most, long };
     if (isLongAsWanted(problem, need, choice)) choices.push({ ...choice, isLongOpen: false });
   };
-  if (left) handOut(left, { room, lengths: [0, 0, 0, 0, 0, 0, 0], isTaken: (day) => fixed[day]! > 0 }, add);
+  if (left) handOut(left, { room, lengths: [0, 0, 0, 0, 0, 0, 0], isTaken: (day) => fixed[day]! > 0, from: 0 }, add);
   return choices;
 }
 
@@ -36,14 +36,15 @@ interface HandingOut {
   readonly room: readonly number[];
   readonly lengths: readonly number[];
   readonly isTaken: (day: number) => boolean;
+  /** The first day that the next length may have. */
+  readonly from: number;
 }
 
 /** Calls `found` once for each way to put the lengths, longest first, on different days. */
 function handOut(
   [length, ...others]: readonly number[],
-  { room, lengths, isTaken }: HandingOut,
+  { room, lengths, isTaken, from }: HandingOut,
   found: (lengths: readonly number[]) => void,
-  from = 0,
 ): void {
   if (length === undefined) {
     found(lengths);
@@ -51,9 +52,9 @@ function handOut(
   }
   for (let day = from; day < dayCount; day += 1) {
     if (isTaken(day) || lengths[day] !== 0 || room[day]! < length) continue;
-    const next = { room, lengths: lengths.map((each, at) => (at === day ? length : each)), isTaken };
+    const laid = lengths.map((each, at) => (at === day ? length : each));
     // Equal lengths go to days in order, or each way would come up several times.
-    handOut(others, next, found, others[0] === length ? day + 1 : 0);
+    handOut(others, { room, lengths: laid, isTaken, from: others[0] === length ? day + 1 : 0 }, found);
   }
 }
 

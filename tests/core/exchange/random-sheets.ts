@@ -7,6 +7,7 @@ import type { Method } from '../../../src/training/method/document.js';
 import { expandMethod } from '../../../src/training/method/expand.js';
 import { categoryIds, eventIds, levelIds, phaseIds } from '../../../src/training/method/ids.js';
 import { readMethod } from '../../../src/training/method/read-method.js';
+import { anyWeeks } from './random-wishes.js';
 import { valueOf } from '../training/method/documents.js';
 
 /** The built-in method and a coach's. */
@@ -46,6 +47,7 @@ function scenarios({ method, rows }: Around): fc.Arbitrary<Scenario> {
       strengthCap: between(cap),
     }),
     sessions: someOf(categoryIds).chain((keys) => recordOf(Object.fromEntries(keys.map((key) => [key, durations])))),
+    week: fc.option(anyWeeks(method), { nil: null }),
     overrides: overSome([...quantityIds(expandMethod(method)), ...rows.map(({ id }) => id)]),
     rulesOff: someOf(method.rules.map(({ id }) => id)),
   });

@@ -11,7 +11,11 @@ import { documentWith, problemsOf, wholeDocument } from './sheet-documents.js';
 
 const model = expandMethod(builtInMethod);
 const rules = builtInMethod.rules.map(({ id }) => id);
-const quantities = [...quantityIds(model), 'own_ratio'];
+const ofWeek = [
+  ...['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'].map((day) => `${day}_minutes`),
+  'week_cost',
+];
+const quantities = [...quantityIds(model), ...ofWeek, 'own_ratio'];
 const withFormula = model.formulas.map(({ id }) => id);
 
 type Path = readonly (string | number)[];
@@ -86,6 +90,7 @@ describe('a sheet document with one fault has one problem:', () => {
     [['rows', 1], { ...row, id: 'weekly_hours' }, 'rows[1].id', 'weekly_hours', ...duplicate],
     [['rows', 1], { ...row, id: 'slow_rounded' }, 'rows[1].id', 'slow_rounded', ...duplicate],
     [['rows', 1], { ...row, id: 'phase_base' }, 'rows[1].id', 'phase_base', ...duplicate],
+    ...ofWeek.map((taken): Row => [['rows', 1], { ...row, id: taken }, 'rows[1].id', taken, ...duplicate]),
     [['rows', 1], { ...row, id: 'constructor' }, 'rows[1].id', 'constructor', ...duplicate],
 
     [['rulesOff'], 'few-hours', 'rulesOff', 'few-hours', ...expected('list')],
@@ -132,6 +137,18 @@ describe('a sheet document with one fault has one problem:', () => {
     [first('sessions', 'slow'), [30, 0], 'scenarios[0].sessions.slow[1]', 0, 'out-of-range', { least: 1 }],
     [first('sessions', 'slow'), [1441], 'scenarios[0].sessions.slow[0]', 1441, 'out-of-range', { most: 1440 }],
     [first('sessions', 'slow'), [30.5], 'scenarios[0].sessions.slow[0]', 30.5, 'not-a-step', { step: 1 }],
+
+    [first('week'), [], 'scenarios[0].week.days', undefined, ...missing],
+    [first('week'), 60, 'scenarios[0].week', 60, ...expected('object')],
+    [first('week', 'days'), undefined, 'scenarios[0].week.days', undefined, ...missing],
+    [first('week', 'days', 1), 1441, 'scenarios[0].week.days[1]', 1441, 'out-of-range', { most: 1440 }],
+    [first('week', 'days', 1), '60', 'scenarios[0].week.days[1]', '60', ...expected('number')],
+    [first('week', 'colour'), 'red', 'scenarios[0].week.colour', 'red', ...unknownField],
+    [first('week', '__proto__'), { free: [] }, 'scenarios[0].week.__proto__', 'object', ...unknownField],
+    [first('week', 'free', 1), 4, 'scenarios[0].week.free[1]', 4, ...duplicate],
+    [first('week', 'done', 0, 'minutes'), 32, 'scenarios[0].week.done[0].minutes', 32, 'not-a-step', { step: 5 }],
+    [first('week', 'done', 0, 'minutes'), 0, 'scenarios[0].week.done[0].minutes', 0, 'out-of-range', { least: 1 }],
+    [first('week', 'sessions', 'slow'), [33], 'scenarios[0].week.sessions.slow[0]', 33, 'not-a-step', { step: 5 }],
 
     [first('overrides'), [], 'scenarios[0].overrides', 'list of 0', ...expected('object')],
     [first('overrides', 'slow_minutes'), 90, 'scenarios[0].overrides.slow_minutes', 90, ...expected('text')],
@@ -187,7 +204,7 @@ describe('a sheet document', () => {
   test('is read whole', () => {
     const { format: _, version: __, ...document } = wholeDocument();
     const inputs = { hours: 4, phase: 'build', level: 'developing', event: 'half-marathon', strengthCap: 120 };
-    const second = { id: 'b', name: '', inputs, sessions: {}, overrides: {}, rulesOff: [] };
+    const second = { id: 'b', name: '', inputs, sessions: {}, week: null, overrides: {}, rulesOff: [] };
     expect(valueOf(readScenarios(wholeDocument(), builtInMethod))).toStrictEqual({
       ...document,
       method: builtInMethod,

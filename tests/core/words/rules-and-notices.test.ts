@@ -3,9 +3,10 @@ import { createPlanner, type Notice, type PlanRequest, type RuleOutcome } from '
 import defaultMethod from '../../../shared/methods/default.json';
 import { loadWords } from '../../../src/words/load-words.js';
 import { noticeSentence } from '../../../src/words/notice-sentence.js';
-import { noticeLines, ruleLines, statusMessage, weekSentence } from '../../../src/words/plan-lines.js';
+import { noticeLines, ruleLines } from '../../../src/words/plan-lines.js';
 import { noticesWithCauses } from '../../../src/words/notices-with-causes.js';
 import { ruleSentence } from '../../../src/words/rule-sentence.js';
+import { statusMessage, weekSentence } from '../../../src/words/week-sentence.js';
 import { german, planned, planner } from './planned.js';
 
 const words = await loadWords('en');

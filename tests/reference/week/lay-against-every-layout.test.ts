@@ -6,7 +6,7 @@ import { patience, runs } from '../runs.js';
 import { enumerate, layoutsOf } from './exhaustive.js';
 import { createWeekSolver } from './milp.js';
 import { smallWeeks } from './small-weeks.js';
-import { costOf, faultsOf, movesOf } from './week-check.js';
+import { costOf, faultsOf, movesOf, squaresOf } from './week-check.js';
 
 const solver = await createWeekSolver();
 
@@ -27,7 +27,7 @@ describe('a small week', () => {
   );
 
   it(
-    'is laid as evenly as its days and sums allow, at the same cost',
+    'is laid as evenly as its days, sums and long run allow',
     () => {
       fc.assert(
         fc.property(smallWeeks, (problem) => {
@@ -57,20 +57,19 @@ describe('a small week', () => {
   );
 });
 
-/** Every layout that has the same days and sums, and costs no more. */
+/** Every layout that has the same days, sums and longest slow sessions, the same settled sessions, and costs no more. */
 function alike(problem: WeekProblem, laid: Laid): Laid[] {
   const cost = costOf(problem, laid);
-  return layoutsOf(problem).filter((other) => outlineOf(other) === outlineOf(laid) && costOf(problem, other) <= cost);
+  const outline = outlineOf(problem, laid);
+  return layoutsOf(problem).filter((other) => outlineOf(problem, other) === outline && costOf(problem, other) <= cost);
 }
 
-/** The days and the sum of each kind. */
-function outlineOf(laid: Laid): string {
-  return JSON.stringify(
-    Object.values(laid).map((steps) => [steps.map((each) => each > 0), steps.reduce((sum, each) => sum + each, 0)]),
-  );
+function outlineOf({ kinds }: WeekProblem, laid: Laid): string {
+  const longest = Math.max(...laid.slow);
+  const outlines = kinds.map(({ category, sessions }) => {
+    const steps = laid[category];
+    return sessions ? [] : [steps.map((each) => each > 0), steps.reduce((sum, each) => sum + each, 0)];
+  });
+  const settled = kinds.map(({ category, sessions }) => (sessions ? laid[category] : []));
+  return JSON.stringify([outlines, settled, laid.slow.map((steps) => steps === longest)]);
 }
-
-const squaresOf = (laid: Laid): number =>
-  Object.values(laid)
-    .flat()
-    .reduce((sum, each) => sum + each * each, 0);

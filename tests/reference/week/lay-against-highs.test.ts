@@ -4,7 +4,7 @@ import { lay } from '../../../src/training/week/lay.js';
 import { patience, runs } from '../runs.js';
 import { createWeekSolver } from './milp.js';
 import { randomWeeks } from './random-weeks.js';
-import { costOf, faultsOf } from './week-check.js';
+import { costOf, faultsOf, squaresOf } from './week-check.js';
 
 const solver = await createWeekSolver();
 
@@ -22,6 +22,20 @@ describe('a laid week', () => {
           if (solved) expect(costOf(problem, solved.laid)).toBe(solved.cost);
         }),
         runs(200, 1000),
+      );
+    },
+    2 * patience,
+  );
+
+  it(
+    'is as even as its days, sums and long run allow',
+    () => {
+      fc.assert(
+        fc.property(randomWeeks, (problem) => {
+          const laid = lay(problem);
+          if (laid) expect(squaresOf(laid)).toBe(solver.leastSquares(problem, laid, costOf(problem, laid)));
+        }),
+        runs(100, 1000),
       );
     },
     2 * patience,

@@ -1,6 +1,6 @@
 import loadHighs from 'highs';
 import { byCategory, categoryIds } from '../../../src/training/method/ids.js';
-import type { Laid, WeekProblem } from '../../../src/training/week/week-problem.js';
+import type { KindNeed, Laid, WeekProblem } from '../../../src/training/week/week-problem.js';
 import { LinearProgramme, type Term } from './linear-programme.js';
 import { demandRules, days, hasSession, stepsOf } from './milp-rules.js';
 import { costTerms } from './milp-clashes.js';
@@ -59,5 +59,66 @@ export async function createWeekSolver() {
       if (!solved) throw new Error(`no layout costs ${cost}`);
       return earlier.length + solved.value;
     },
+
+    /**
+     * The least sum of squares of lengths that a layout of no more cost can have, with the same days, sums and longest
+     * slow sessions, and settled sessions where they are.
+     */
+    leastSquares(problem: WeekProblem, laid: Laid, cost: number): number {
+      const programme = new LinearProgramme();
+      demandRules(programme, problem);
+      programme.demand(costTerms(programme, problem), '<=', cost);
+      demandLongest(programme, laid.slow);
+      const squares = problem.kinds.flatMap((need) => demandOutline(programme, need, laid[need.category]));
+      const solved = least(
+        programme,
+        squares.map((name) => [1, name]),
+      );
+      if (!solved) throw new Error('the layout itself is one');
+      return solved.value;
+    },
   };
+}
+
+/** Holds a kind to its days and its sum; gives variables that are no smaller than the squares of its lengths. */
+function demandOutline(
+  programme: LinearProgramme,
+  { category, sessions }: KindNeed,
+  lengths: readonly number[],
+): string[] {
+  const sum = lengths.reduce((total, steps) => total + steps, 0);
+  programme.demand(
+    days.map((day) => [1, stepsOf(category, day)]),
+    '=',
+    sum,
+  );
+  return days.map((day) => {
+    if (sessions) programme.demand([[1, stepsOf(category, day)]], '=', lengths[day] ?? 0);
+    programme.demand([[1, hasSession(category, day)]], '=', (lengths[day] ?? 0) > 0 ? 1 : 0);
+    const square = programme.whole(`square_${category}_${day}`, sum * sum);
+    // Between two whole numbers the line through their squares is below no whole number's square.
+    for (let below = 0; below < sum; below += 1)
+      programme.demand(
+        [
+          [1, square],
+          [-(2 * below + 1), stepsOf(category, day)],
+        ],
+        '>=',
+        -below * (below + 1),
+      );
+    return square;
+  });
+}
+
+/** Holds the longest of the slow sessions to be just those that are. */
+function demandLongest(programme: LinearProgramme, lengths: readonly number[]): void {
+  const first = lengths.indexOf(Math.max(...lengths));
+  for (const day of days.filter((each) => each !== first && (lengths[first] ?? 0) > 0)) {
+    const isAsLong = lengths[day] === lengths[first];
+    const difference: Term[] = [
+      [1, stepsOf('slow', first)],
+      [-1, stepsOf('slow', day)],
+    ];
+    programme.demand(difference, isAsLong ? '=' : '>=', isAsLong ? 0 : 1);
+  }
 }

@@ -111,3 +111,8 @@ export function movesOf({ before }: WeekProblem, laid: Laid): number {
     ),
   );
 }
+
+/** The sum of the squares of all lengths: the less, the more even the sessions are. */
+export function squaresOf(laid: Laid): number {
+  return sum(categoryIds.map((category) => sum(laid[category].map((steps) => steps ** 2))));
+}

@@ -1,0 +1,115 @@
+import { aTimeout, expect, waitUntil } from '@open-wc/testing';
+import { PatientSolver } from '../../../src/element/board/patient-solver.js';
+import { solveWeek } from '../../../src/plan/week/week-solver.js';
+import { hardProblem } from './hard-problem.js';
+import { SourceWorker } from './workers.js';
+
+/** A solver, and how often something has arrived. */
+function solver() {
+  const arrivals: number[] = [];
+  const patient = new PatientSolver(() => arrivals.push(performance.now()), 6);
+  return { patient, arrivals };
+}
+const patience = { timeout: 15_000 };
+
+/** A worker that cannot be had: the page forbids it, or the file is not there. */
+const withoutWorkers: Readonly<Record<string, () => unknown>> = {
+  'that are refused': class {
+    constructor() {
+      throw new DOMException('refused', 'SecurityError');
+    }
+  } as unknown as () => unknown,
+  'whose file is not there': class extends SourceWorker {
+    constructor() {
+      super('/nowhere/week-worker.js', { type: 'module' });
+    }
+  } as unknown as () => unknown,
+};
+
+describe('a week that takes long', () => {
+  it('is being looked for at first, within a part of a frame, and then is there once with the proven answer', async () => {
+    const { patient, arrivals } = solver();
+    const problem = hardProblem(15);
+    const start = performance.now();
+    expect(patient.solve(problem)).to.deep.equal({ state: 'looking' });
+    expect(performance.now() - start).to.be.lessThan(100);
+    await waitUntil(() => arrivals.length > 0, 'it arrives', patience);
+    expect(patient.solve(problem)).to.deep.equal(solveWeek(problem));
+    await aTimeout(300);
+    expect(arrivals).to.have.length(1);
+  });
+
+  it('asked for again meanwhile it is not begun again', async () => {
+    const { patient, arrivals } = solver();
+    const problem = hardProblem(15.25);
+    for (let time = 0; time < 5; time += 1) expect(patient.solve(problem).state).to.equal('looking');
+    await waitUntil(() => arrivals.length > 0, 'it arrives', patience);
+    await aTimeout(300);
+    expect(arrivals).to.have.length(1);
+  });
+
+  it('is known from then on', async () => {
+    const { patient, arrivals } = solver();
+    const problem = hardProblem(15.5);
+    patient.solve(problem);
+    await waitUntil(() => arrivals.length > 0, 'it arrives', patience);
+    expect(patient.solve(problem)).to.equal(patient.solve(problem));
+  });
+
+  it('stopped it never arrives', async () => {
+    const { patient, arrivals } = solver();
+    patient.solve(hardProblem(15.75));
+    patient.stop();
+    await aTimeout(1500);
+    expect(arrivals).to.deep.equal([]);
+  });
+
+  it('among too many the oldest is cancelled: the others arrive', async () => {
+    const arrivals: number[] = [];
+    const patient = new PatientSolver(() => arrivals.push(0), 1);
+    const [first, second] = [hardProblem(16), hardProblem(16.25)];
+    expect([patient.solve(first).state, patient.solve(second).state]).to.deep.equal(['looking', 'looking']);
+    await waitUntil(() => arrivals.length > 0, 'the second arrives', patience);
+    expect(patient.solve(second).state).to.equal('laid');
+    await aTimeout(1500);
+    expect(arrivals).to.have.length(1);
+    expect(patient.solve(first).state).to.equal('looking');
+    patient.stop();
+  });
+});
+
+for (const [name, Stub] of Object.entries(withoutWorkers))
+  describe(`without workers, or with workers ${name}`, () => {
+    before(() => {
+      Object.assign(globalThis, { Worker: Stub });
+    });
+    after(() => {
+      globalThis.Worker = SourceWorker;
+    });
+
+    it('a week that takes long arrives once, and the page is served in between', async () => {
+      const { patient, arrivals } = solver();
+      const problem = hardProblem(17);
+      expect(patient.solve(problem).state).to.equal('looking');
+      const gaps: number[] = [];
+      let last = performance.now();
+      const beat = setInterval(() => {
+        gaps.push(performance.now() - last);
+        last = performance.now();
+      }, 0);
+      await waitUntil(() => arrivals.length > 0, 'it arrives', { ...patience, interval: 20 });
+      clearInterval(beat);
+      expect(gaps.length).to.be.greaterThan(3);
+      expect(patient.solve(problem)).to.deep.equal(solveWeek(problem));
+      await aTimeout(300);
+      expect(arrivals).to.have.length(1);
+    });
+
+    it('stopped it never arrives', async () => {
+      const { patient, arrivals } = solver();
+      patient.solve(hardProblem(17.25));
+      patient.stop();
+      await aTimeout(1500);
+      expect(arrivals).to.deep.equal([]);
+    });
+  });
