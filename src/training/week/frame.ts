@@ -14,6 +14,8 @@ export class Frame {
   readonly left: readonly Int32Array[];
   readonly sizes = new Int32Array(categoryIds.length);
   readonly values: readonly Float64Array[];
+  /** The least of these for each kind. */
+  readonly least = new Float64Array(categoryIds.length);
   /** Sessions by day, in `perDay`'s fields (see `spread`). */
   perDay = 0;
   occupied: DaySet = 0;

@@ -51,12 +51,17 @@ export class LookAhead {
     let counted = frame.base + this.#crowdShare * (frame.sessions - countDays(this.#usable & ~frame.closed));
     let bare = sum - this.missWeight * frame.under;
     let bareCounted = counted - this.missWeight * frame.under;
+    let rest = sumOfLeast(before, frame);
     frame.kind = -1;
     for (let kind = 0; kind < this.#lanes.length; kind += 1) {
       if (frame.chosen[kind]! >= 0) continue;
+      rest -= before.least[kind]!;
       this.#sift(before, frame, kind);
       if (frame.sizes[kind] === 0) return false;
+      frame.least[kind] = this.#value;
       sum += this.#value;
+      // What a kind adds at least only grows as others are laid: the kinds not yet sifted add what they did before.
+      if (sum + rest >= limit) return false;
       counted += this.#counted;
       bare += this.#bare;
       bareCounted += this.#bareCounted;
@@ -176,6 +181,13 @@ export class LookAhead {
       }
     }
   }
+}
+
+/** What the kinds not yet laid added at least in the frame before. */
+function sumOfLeast(before: Frame, { chosen }: Frame): number {
+  let sum = 0;
+  for (let kind = 0; kind < chosen.length; kind += 1) if (chosen[kind]! < 0) sum += before.least[kind]!;
+  return sum;
 }
 
 const longestOf = ({ sessions, longest }: Lane['need']): number => (sessions ? Math.max(0, ...sessions) : longest);

@@ -30,6 +30,8 @@ export interface Taken {
 /** Counts pairs that clash while kinds are laid one after the other. */
 export class PairTally {
   readonly #pairs: readonly Pair[];
+  /** For each kind the places of the pairs that it is in, and whose cost adds up. */
+  readonly #ofKind: readonly (readonly number[])[];
 
   constructor(rules: WeekRules) {
     this.#pairs = pairClashes(rules).map((pair) => ({
@@ -39,6 +41,11 @@ export class PairTally {
       first: memberBits(pair.first),
       then: memberBits(pair.then),
     }));
+    this.#ofKind = categoryIds.map((id, kind) => {
+      const members = (1 << kind) | (id === 'slow' ? 1 << longMember : 0);
+      const isIn = (pair: Pair): boolean => pair.addsUp && ((pair.first | pair.then) & members) !== 0;
+      return [...this.#pairs.keys()].filter((index) => isIn(this.#pairs[index]!));
+    });
   }
 
   /** Sides of pairs with no day in them. */
@@ -65,15 +72,13 @@ export class PairTally {
   /** What the days of a kind would add at least, whatever is laid after it. */
   atLeast({ firsts, thens }: PairDays, kind: number, taken: Taken): number {
     let added = 0;
-    for (let index = 0; index < this.#pairs.length; index += 1) {
+    for (const index of this.#ofKind[kind]!) {
       const pair = this.#pairs[index]!;
-      const newFirst = daysIn(pair.first, kind, taken);
-      const newThen = daysIn(pair.then, kind, taken);
-      if ((newFirst | newThen) === 0 || !pair.addsUp) continue;
       const first = firsts[index]!;
       const then = thens[index]!;
-      added +=
-        pair.weight * (clashing(first | newFirst, then | newThen, pair.apart) - clashing(first, then, pair.apart));
+      const newFirst = first | daysIn(pair.first, kind, taken);
+      const newThen = then | daysIn(pair.then, kind, taken);
+      added += pair.weight * (clashing(newFirst, newThen, pair.apart) - clashing(first, then, pair.apart));
     }
     return added;
   }

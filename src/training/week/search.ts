@@ -87,6 +87,7 @@ export class WeekSearch {
     const root = this.#frames[0]!;
     root.closed = closed;
     root.next = 0;
+    root.least.fill(0);
     root.room.set(this.#room);
     for (const day of daysOf(closed)) root.room[day] = 0;
     this.#lanes.forEach(({ choices }, kind) => {

@@ -3,7 +3,6 @@ import { builtInPlanner } from '../../../../src/plan.js';
 import type { Problem } from '../../../../src/problem.js';
 import { categoryIds } from '../../../../src/training/method/ids.js';
 import { inShort } from '../../in-short.js';
-import { defaultDocument, objectOf, plannerOf } from '../../training/method/documents.js';
 
 const planner = builtInPlanner();
 const days = [60, 0, 45, 60, 0, 90, 120];
@@ -104,7 +103,7 @@ const rows: readonly Row[] = [
   [{ sessions: { slow: Array(8).fill(30) } }, 'sessions.slow', 'list of 8', ...tooLong(7)],
 
   [{ before: [] }, 'before', 'list of 0', ...seven(0)],
-  [{ before: days }, 'before[0]', 60, ...list],
+  [{ before: [60, [], [], [], [], [], []] }, 'before[0]', 60, ...list],
   [{ before: [[tempo], [], [], [], [], [], []] }, 'before[0][0].day', 2, ...unknown],
   [
     { before: [[{ category: 'yoga', minutes: 30 }], [], [], [], [], [], []] },
@@ -142,42 +141,5 @@ describe('a week with one fault has one problem:', () => {
     const outcome = planner.plan({ hours: 99, week: { days: days.with(0, -1), free: [9], longRun: 8, more: 1 } });
     const paths = outcome.ok ? [] : outcome.problems.map(({ path }) => path);
     expect([...paths].sort()).toEqual(['hours', 'week.days[0]', 'week.free[0]', 'week.longRun', 'week.more']);
-  });
-});
-
-describe('a week without fault', () => {
-  const filled = { days, free: [], longRun: null, pinned: [], done: [], passed: 0, sessions: {}, before: null };
-  const wishesOf = (outcome: ReturnType<typeof ask>) => outcome.ok && outcome.value.week?.wishes;
-
-  test('gets from the method what it leaves out: two sessions a day, one rest day', () => {
-    expect(wishesOf(ask({ days }))).toEqual({ ...filled, restDays: 1, sessionsADay: 2 });
-  });
-
-  test('gets the same where a field is undefined', () => {
-    const week = { days, free: undefined, longRun: undefined, restDays: undefined, sessions: undefined };
-    expect(wishesOf(ask(week))).toEqual({ ...filled, restDays: 1, sessionsADay: 2 });
-  });
-
-  test("gets the numbers of a coach's method that has a week of its own", async () => {
-    const document = defaultDocument();
-    const week = { ...objectOf(document['week']), rest_days: 3, sessions_a_day: 4 };
-    const own = await plannerOf({ ...document, week });
-    expect(wishesOf(own.plan({ week: { days } }))).toEqual({ ...filled, restDays: 3, sessionsADay: 4 });
-    expect(wishesOf(own.plan({ week: { days, restDays: 0, sessionsADay: 1 } }))).toMatchObject({
-      restDays: 0,
-      sessionsADay: 1,
-    });
-  });
-
-  test('is held to whole steps of the method in use', async () => {
-    const document = defaultDocument();
-    const rounding = { ...objectOf(document['rounding']), step: 1 };
-    const own = await plannerOf({ ...document, rounding });
-    expect(own.plan({ week: { days, sessions: { slow: [32] } } }).ok).toBe(true);
-  });
-
-  test('is a null, for a plan without days', () => {
-    const outcome = ask(null);
-    expect(outcome.ok && outcome.value.week).toBeNull();
   });
 });
