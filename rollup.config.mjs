@@ -62,7 +62,7 @@ const executable = {
 
 // A week that takes long is solved in a worker: a file of its own, beside the chunk that starts it.
 const worker = (file, ...last) => ({
-  input: 'src/element/board/week-worker.ts',
+  input: 'src/element/board/weekwright-week-worker.ts',
   onwarn,
   plugins: [...whole, ...last],
   output: { file },
@@ -85,8 +85,8 @@ export default [
     plugins: [...whole, compact, small],
     output: { dir: 'dist/embed', sourcemap: true, chunkFileNames: 'weekwright-[name]-[hash].js' },
   },
-  worker('dist/chunks/week-worker.js'),
-  worker('dist/embed/week-worker.js', small),
+  worker('dist/chunks/weekwright-week-worker.js'),
+  worker('dist/embed/weekwright-week-worker.js', small),
   // For sites that can host one file only.
   {
     input: 'src/define.ts',

@@ -7,7 +7,6 @@ import type { ByCategory, CategoryId } from '../training/method/ids.js';
 import { actedRules } from '../words/acted-rules.js';
 import { statusMessage } from '../words/week-sentence.js';
 import { readNumber } from '../words/read-number.js';
-import type { Words } from '../words/words.js';
 import { baseStyles } from './base.styles.js';
 import { DetailsController } from './controllers/details-controller.js';
 import { LanguageController } from './controllers/language-controller.js';
@@ -109,10 +108,9 @@ export class WeekwrightPlanner extends LitElement {
     more: this.#more,
     view: () => this.#view(),
     picks: () => this.#picks,
-    show: (inputs, sessions, week) => {
+    show: (inputs, sessions) => {
       Object.assign(this, inputs);
       this.#picks = sessions;
-      this.#late.take(week);
       this.#finishAct();
     },
     finish: () => {
@@ -257,14 +255,13 @@ export class WeekwrightPlanner extends LitElement {
     this.requestUpdate();
     const { outcome, plan } = this.#week;
     if (outcome?.ok !== true || plan === before) return;
-    const { words } = this.#language;
-    if (words) this.#status.tell(() => this.#statusText(words));
+    this.#status.tell(() => this.#statusText());
     this.dispatchEvent(new PlanChangeEvent(outcome.value));
   }
 
-  #statusText(words: Words): string {
+  #statusText(): string {
     const view = this.#view();
-    return view ? statusMessage(words, view.method, view.plan) : '';
+    return view ? statusMessage(view.words, view.method, view.plan) : '';
   }
 
   #view(): View | null {

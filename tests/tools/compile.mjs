@@ -39,13 +39,7 @@ const later = new Set([
   'wish',
 ]);
 /** Single texts of the same kind, and those that only the terminal needs. */
-const alone = new Set([
-  'caution.short',
-  'planner.caution',
-  'status.arithmetic',
-  'value.no',
-  'value.yes',
-]);
+const alone = new Set(['caution.short', 'planner.caution', 'status.arithmetic', 'value.no', 'value.yes']);
 
 const methodSource = 'shared/methods/default.json';
 

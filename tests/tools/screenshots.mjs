@@ -51,6 +51,26 @@ async function showSheet(element) {
   element.shadowRoot.activeElement?.blur();
 }
 
+/** Runs in the page: a week on days, a session of it put on its day by hand. */
+async function showDays(element) {
+  Object.assign(element, {
+    panels: 'week',
+    days: '60,45,0,60,45,90,120',
+    hours: 4.5,
+    phase: 'build',
+    level: 'trained',
+  });
+  await element.updateComplete;
+  const press = async (find) => {
+    find(element.shadowRoot).click();
+    await element.updateComplete;
+  };
+  await press((root) => root.querySelector('.card[data-category="tempo"]'));
+  await press((root) => root.querySelector('#board-tools .acts:not(.moves) .act'));
+  await press((root) => root.querySelector('#board-tools .close'));
+  element.shadowRoot.activeElement?.blur();
+}
+
 /** Two pixels a point, for sharp letters on any screen; the page does not show at the corners. */
 async function savePicture(name, scheme, show) {
   const { page, close } = await web.open('/demo/consultation.html', { scheme });
@@ -71,6 +91,7 @@ try {
     for (const width of [360, 768, 1280]) for (const scheme of schemes) await savePage(name, { width, scheme });
   for (const scheme of schemes) {
     await savePicture('planner', scheme, showWeek);
+    await savePicture('week', scheme, showDays);
     await savePicture('sheet', scheme, showSheet);
   }
 } finally {

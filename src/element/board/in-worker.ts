@@ -37,7 +37,7 @@ export function inWorker(
 
 function createWorker(): Worker | null {
   try {
-    return new Worker(new URL('./week-worker.js', import.meta.url), { type: 'module' });
+    return new Worker(new URL('./weekwright-week-worker.js', import.meta.url), { type: 'module' });
   } catch {
     isPossible = false;
     return null;

@@ -1,4 +1,5 @@
 import type { LitElement } from 'lit';
+import type { PlanInputs } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
 import type { WeekAsked } from '../../plan/week/week-maker.js';
 import type { WeekRequest } from '../../plan/week/wishes.js';
@@ -18,7 +19,7 @@ export interface LateSeat {
   readonly view: () => View | null;
   readonly picks: () => WeekAsked['picks'];
   /** Puts a scenario on the planner, as a person's act. */
-  readonly show: Seat['show'];
+  readonly show: (inputs: PlanInputs, sessions: WeekAsked['picks']) => void;
   /** Plans again, as a person's act. */
   readonly finish: () => void;
 }
@@ -37,7 +38,11 @@ export class LatePanels {
         const adopt: Seat['adopt'] = (adopted) => {
           more.adopt(adopted);
         };
-        return { styles, panel: new Sheet({ host, adopt, show }) };
+        const showAll: Seat['show'] = (inputs, sessions, week) => {
+          this.#board.panel?.take(week);
+          show(inputs, sessions);
+        };
+        return { styles, panel: new Sheet({ host, adopt, show: showAll }) };
       },
     });
     this.#board = new LatePanelController(host, more, {
@@ -73,11 +78,6 @@ export class LatePanels {
   /** What is asked of the days of the week. */
   week(days: string | null | undefined, method: Method): WeekRequest | undefined {
     return this.#board.panel?.request(days, method);
-  }
-
-  /** Takes over what a scenario asks of the days. */
-  take(week: WeekRequest | null): void {
-    this.#board.panel?.take(week);
   }
 
   /** Lengths are picked for a kind elsewhere: those settled on the board no longer count. */

@@ -1,3 +1,4 @@
+import { withoutNoise } from '../../sheet/numbers.js';
 import type { ClashRule } from '../method/document.js';
 import { categoryIds, type CategoryId } from '../method/ids.js';
 import { missedSteps } from './choice.js';
@@ -37,7 +38,7 @@ function clashesBy(rule: ClashRule, problem: Pick<WeekProblem, 'kinds' | 'step'>
       return problem.kinds.flatMap((need) => {
         const steps = laid[need.category].reduce((sum, each) => sum + each, 0);
         const missed = missedSteps(need, steps);
-        const by = (steps - need.rounded) * problem.step;
+        const by = withoutNoise((steps - need.rounded) * problem.step);
         return missed === 0 ? [] : [{ kind, days: [], cost: cost * missed, category: need.category, by }];
       });
     case 'session-count':

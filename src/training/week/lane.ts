@@ -10,6 +10,7 @@ export interface Lane {
   /** Steps that are fixed by day, and in all. */
   readonly fixed: readonly number[];
   readonly fixedSum: number;
+  readonly fixedCount: number;
   /** The steps that it must have, and those that it would like; settled sessions must be what they are. */
   readonly least: number;
   readonly target: number;
@@ -33,6 +34,7 @@ export function lanesOf(problem: WeekProblem): Lane[] {
       choices: isRoomy ? choicesOf(problem, need, room) : [],
       fixed,
       fixedSum: sum(fixed),
+      fixedCount: fixed.filter((steps) => steps > 0).length,
       least: settled ?? need.least,
       target: settled ?? Math.floor(need.rounded),
       isGrouped: problem.rules.one_a_day.includes(need.category),

@@ -1,9 +1,10 @@
 import { byCategory, categoryIds } from '../method/ids.js';
 import { fixedSteps } from './choice.js';
-import { dayCount } from './day-sets.js';
+import { clashesOf } from './clashes.js';
+import { dayCount, daysOf } from './day-sets.js';
 import { evenOut } from './even-out.js';
 import { Lengths } from './lengths.js';
-import { longChoices, type LongChoice } from './long-run.js';
+import { longChoices, longDays, type LongChoice } from './long-run.js';
 import { WeekSearch, type Found } from './search.js';
 import type { Laid, WeekProblem } from './week-problem.js';
 
@@ -21,36 +22,44 @@ export function canLay(problem: WeekProblem): boolean {
   return search.best !== null;
 }
 
-/** The lengths of the sessions of a week that was found: of those that miss as little, the most even. */
+/**
+ * The lengths of the sessions of a week that was found: of those that cost as little, the most even. Settled lengths stay
+ * on the days that the search chose for them.
+ */
 export function laidOut(problem: WeekProblem, found: Found): Laid {
   const lengths = new Lengths(
     problem.kinds,
     problem.kinds.map((need) => fixedSteps(problem, need)),
   );
-  const missed = lengths.choose(found.chosen, found.room, found.long);
-  const ways = found.long ? waysLike(found.long, found) : [null];
-  const laid = ways.flatMap((long) => {
-    if (lengths.choose(found.chosen, found.room, long) !== missed) return [];
+  const evenly = (long: LongChoice | null): Laid[] => {
+    if (lengths.choose(found.chosen, found.room, long) < 0) return [];
     evenOut(lengths.filling, lengths.least);
-    return [stepsOf(lengths)];
-  });
-  const [first, ...others] = laid;
-  if (!first) throw new Error('a week that was found has lengths');
-  const best = others.reduce((least, each) => (squares(each) < squares(least) ? each : least), first);
-  return byCategory((id) => best.slice(categoryIds.indexOf(id) * dayCount, (categoryIds.indexOf(id) + 1) * dayCount));
+    return [laidBy(lengths)];
+  };
+  const costOf = (laid: Laid): number => clashesOf(problem, laid).reduce((sum, { cost }) => sum + cost, 0);
+  if (!found.long) return evenly(null)[0]!;
+  const [wanted] = evenly(found.long);
+  const least = costOf(wanted!);
+  // Where it does not matter which session is the long run, nothing holds the lengths back.
+  const [free] = problem.longRun === null ? evenly(null) : [];
+  if (free && costOf(free) === least) return free;
+  const ways = waysOf(problem, found).flatMap(evenly);
+  return ways.filter((laid) => costOf(laid) === least).reduce(moreEven, wanted!);
 }
 
-/** The same session as the long run, at every length that it could have. */
-function waysLike(long: LongChoice, { chosen }: Found): LongChoice[] {
-  const { days, high } = chosen[categoryIds.indexOf('slow')]!;
-  const most = Math.max(long.length, ...high);
-  const lengths = { least: long.length, most };
-  if ('day' in long) return longChoices(days, long.day, lengths);
-  return longChoices(days, null, lengths).filter((way) => 'pair' in way && way.pair.join() === long.pair.join());
+/** Every session that could be the long run, at every length that it could have. */
+function waysOf({ longRun }: WeekProblem, { chosen }: Found): LongChoice[] {
+  const { days, low, high } = chosen[categoryIds.indexOf('slow')]!;
+  const lengths = { least: Math.min(...daysOf(days).map((day) => low[day]!)), most: Math.max(...high) };
+  return longDays(days, longRun).flatMap((day) => longChoices(days, day, lengths));
 }
 
-function stepsOf({ filling, least }: Lengths): number[] {
-  return Array.from(least, (steps, place) => steps + filling.given[place]!);
-}
+const moreEven = (one: Laid, other: Laid): Laid => (squares(other) < squares(one) ? other : one);
 
-const squares = (steps: readonly number[]): number => steps.reduce((sum, each) => sum + each * each, 0);
+const squares = (laid: Laid): number =>
+  categoryIds.reduce((sum, id) => laid[id].reduce((total, each) => total + each * each, sum), 0);
+
+function laidBy({ filling, least }: Lengths): Laid {
+  const steps = Array.from(least, (each, place) => each + filling.given[place]!);
+  return byCategory((id) => steps.slice(categoryIds.indexOf(id) * dayCount, (categoryIds.indexOf(id) + 1) * dayCount));
+}

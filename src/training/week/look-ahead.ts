@@ -27,6 +27,7 @@ export class LookAhead {
   #counted = 0;
   #bare = 0;
   #bareCounted = 0;
+  #fewest = 0;
 
   constructor(problem: WeekProblem, lanes: readonly Lane[], tally: PairTally) {
     const { rules, sessionsADay } = problem;
@@ -52,6 +53,7 @@ export class LookAhead {
     let bare = sum - this.missWeight * frame.under;
     let bareCounted = counted - this.missWeight * frame.under;
     let rest = sumOfLeast(before, frame);
+    let fewest = 0;
     frame.kind = -1;
     for (let kind = 0; kind < this.#lanes.length; kind += 1) {
       if (frame.chosen[kind]! >= 0) continue;
@@ -59,6 +61,7 @@ export class LookAhead {
       this.#sift(before, frame, kind);
       if (frame.sizes[kind] === 0) return false;
       frame.least[kind] = this.#value;
+      fewest += this.#fewest - this.#lanes[kind]!.fixedCount;
       sum += this.#value;
       // What a kind adds at least only grows as others are laid: the kinds not yet sifted add what they did before.
       if (sum + rest >= limit) return false;
@@ -67,6 +70,7 @@ export class LookAhead {
       bareCounted += this.#bareCounted;
       if (frame.kind < 0 || this.#lanes[kind]!.rank < this.#lanes[frame.kind]!.rank) frame.kind = kind;
     }
+    if (fewest > this.#placesLeft(frame)) return false;
     frame.sum = sum;
     frame.bound = Math.max(sum, counted);
     if (frame.bound >= limit) return false;
@@ -90,7 +94,7 @@ export class LookAhead {
     const crowdWeight = this.#sessionsADay > 2 ? 0 : this.crowdWeight;
     let size = 0;
     let open = 0;
-    this.#value = this.#counted = this.#bare = this.#bareCounted = Number.POSITIVE_INFINITY;
+    this.#value = this.#counted = this.#bare = this.#bareCounted = this.#fewest = Number.POSITIVE_INFINITY;
     for (let place = 0; place < before.sizes[kind]!; place += 1) {
       const choice = lane.choices[source[place]!]!;
       const { days } = choice;
@@ -103,6 +107,7 @@ export class LookAhead {
       values[size] = value;
       size += 1;
       open |= days;
+      if (choice.count < this.#fewest) this.#fewest = choice.count;
       this.#takeLeast(value, alone + this.#crowdShare * choice.count, this.missWeight * (lost + choice.under));
     }
     frame.sizes[kind] = size;
@@ -114,6 +119,20 @@ export class LookAhead {
     if (counted < this.#counted) this.#counted = counted;
     if (value - missing < this.#bare) this.#bare = value - missing;
     if (counted - missing < this.#bareCounted) this.#bareCounted = counted - missing;
+  }
+
+  /** How many sessions more the days could take, were all as short as the shortest of the kinds not yet laid. */
+  #placesLeft({ room, chosen, perDay, closed }: Frame): number {
+    let shortest = Number.POSITIVE_INFINITY;
+    for (let kind = 0; kind < this.#lanes.length; kind += 1)
+      if (chosen[kind]! < 0) shortest = Math.min(shortest, shortestOf(this.#lanes[kind]!.need));
+    let places = 0;
+    for (let day = 0; day < dayCount; day += 1) {
+      if (has(closed, day)) continue;
+      const free = this.#sessionsADay - ((perDay >> (4 * day)) & 15);
+      places += Math.min(free, Math.floor(room[day]! / shortest));
+    }
+    return places;
   }
 
   /** Days without room for the shortest session of a kind whose lengths are open. */
@@ -189,5 +208,8 @@ function sumOfLeast(before: Frame, { chosen }: Frame): number {
   for (let kind = 0; kind < chosen.length; kind += 1) if (chosen[kind]! < 0) sum += before.least[kind]!;
   return sum;
 }
+
+const shortestOf = ({ sessions, shortest }: Lane['need']): number =>
+  Math.max(1, sessions ? Math.min(...sessions) : shortest);
 
 const longestOf = ({ sessions, longest }: Lane['need']): number => (sessions ? Math.max(0, ...sessions) : longest);

@@ -5,9 +5,10 @@ import { weekProblemOf } from '../../../src/plan/week/week-problem-of.js';
 import { byCategory } from '../../../src/training/method/ids.js';
 import type { WeekProblem } from '../../../src/training/week/week-problem.js';
 
-export function hardProblem(hours: number): WeekProblem {
+/** A week that is laid, but only after some hundred milliseconds; there are several of them, counted from 0. */
+export function hardProblem(which: number): WeekProblem {
   const planner = builtInPlanner();
-  const plan = planner.plan({ hours, phase: 'build', level: 'elite' });
+  const plan = planner.plan({ hours: 16, phase: 'build', level: 'elite' });
   if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
   const { derivations } = plan.value;
   const needs = byCategory((id) => sessionNeed(planner.method, derivations, id));
@@ -15,7 +16,7 @@ export function hardProblem(hours: number): WeekProblem {
     needs,
     picks: {},
     wishes: {
-      days: [180, 180, 180, 180, 180, 180, 180],
+      days: [100, 110, 120, 130, 140, 150, 160 + 5 * which],
       free: [],
       longRun: null,
       restDays: 0,

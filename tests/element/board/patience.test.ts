@@ -27,12 +27,10 @@ const withoutWorkers: Readonly<Record<string, () => unknown>> = {
 };
 
 describe('a week that takes long', () => {
-  it('is being looked for at first, within a part of a frame, and then is there once with the proven answer', async () => {
+  it('is being looked for at first, and then is there once with the proven answer', async () => {
     const { patient, arrivals } = solver();
-    const problem = hardProblem(15);
-    const start = performance.now();
+    const problem = hardProblem(0);
     expect(patient.solve(problem)).to.deep.equal({ state: 'looking' });
-    expect(performance.now() - start).to.be.lessThan(100);
     await waitUntil(() => arrivals.length > 0, 'it arrives', patience);
     expect(patient.solve(problem)).to.deep.equal(solveWeek(problem));
     await aTimeout(300);
@@ -41,7 +39,7 @@ describe('a week that takes long', () => {
 
   it('asked for again meanwhile it is not begun again', async () => {
     const { patient, arrivals } = solver();
-    const problem = hardProblem(15.25);
+    const problem = hardProblem(1);
     for (let time = 0; time < 5; time += 1) expect(patient.solve(problem).state).to.equal('looking');
     await waitUntil(() => arrivals.length > 0, 'it arrives', patience);
     await aTimeout(300);
@@ -50,15 +48,28 @@ describe('a week that takes long', () => {
 
   it('is known from then on', async () => {
     const { patient, arrivals } = solver();
-    const problem = hardProblem(15.5);
+    const problem = hardProblem(2);
     patient.solve(problem);
     await waitUntil(() => arrivals.length > 0, 'it arrives', patience);
     expect(patient.solve(problem)).to.equal(patient.solve(problem));
   });
 
+  it('keeps the page for a part of a frame only', () => {
+    const { patient } = solver();
+    const waits = [0, 1, 2, 3].map((which) => {
+      const problem = hardProblem(which);
+      const start = performance.now();
+      expect(patient.solve(problem).state).to.equal('looking');
+      return performance.now() - start;
+    });
+    patient.stop();
+    // The least of some: the machine may be busy with other things.
+    expect(Math.min(...waits), waits.join()).to.be.lessThan(40);
+  });
+
   it('stopped it never arrives', async () => {
     const { patient, arrivals } = solver();
-    patient.solve(hardProblem(15.75));
+    patient.solve(hardProblem(3));
     patient.stop();
     await aTimeout(1500);
     expect(arrivals).to.deep.equal([]);
@@ -67,7 +78,7 @@ describe('a week that takes long', () => {
   it('among too many the oldest is cancelled: the others arrive', async () => {
     const arrivals: number[] = [];
     const patient = new PatientSolver(() => arrivals.push(0), 1);
-    const [first, second] = [hardProblem(16), hardProblem(16.25)];
+    const [first, second] = [hardProblem(4), hardProblem(5)];
     expect([patient.solve(first).state, patient.solve(second).state]).to.deep.equal(['looking', 'looking']);
     await waitUntil(() => arrivals.length > 0, 'the second arrives', patience);
     expect(patient.solve(second).state).to.equal('laid');
@@ -79,7 +90,7 @@ describe('a week that takes long', () => {
 });
 
 for (const [name, Stub] of Object.entries(withoutWorkers))
-  describe(`without workers, or with workers ${name}`, () => {
+  describe(`with workers ${name}`, () => {
     before(() => {
       Object.assign(globalThis, { Worker: Stub });
     });
@@ -89,7 +100,7 @@ for (const [name, Stub] of Object.entries(withoutWorkers))
 
     it('a week that takes long arrives once, and the page is served in between', async () => {
       const { patient, arrivals } = solver();
-      const problem = hardProblem(17);
+      const problem = hardProblem(0);
       expect(patient.solve(problem).state).to.equal('looking');
       const gaps: number[] = [];
       let last = performance.now();
@@ -107,7 +118,7 @@ for (const [name, Stub] of Object.entries(withoutWorkers))
 
     it('stopped it never arrives', async () => {
       const { patient, arrivals } = solver();
-      patient.solve(hardProblem(17.25));
+      patient.solve(hardProblem(1));
       patient.stop();
       await aTimeout(1500);
       expect(arrivals).to.deep.equal([]);

@@ -40,11 +40,10 @@ describe('the week in the sheet', () => {
 
   it('has the minutes of the days as inputs; moved there they are those of the board', async () => {
     const page = await open();
-    const { week } = await page.heardOnce(async () => {
-      await page.set(0, 'monday_minutes', 30);
-      await page.laid();
-    });
-    expect(week?.wishes.days).to.deep.equal([30, 0, 45, 60, 0, 90, 120]);
+    await page.openGroup('inputs');
+    const events = await page.heard(() => page.override('monday_minutes', 0, '30'));
+    await page.laid();
+    expect(events.at(-1)?.detail.week?.wishes.days).to.deep.equal([30, 0, 45, 60, 0, 90, 120]);
     expect(page.typedMinutes(0).value).to.equal('30');
     expect(shownCost(page)).to.equal(page.week.cost);
     await expectWeek(page);
@@ -52,8 +51,10 @@ describe('the week in the sheet', () => {
 
   it('has the minutes of the board', async () => {
     const page = await open();
+    await page.openGroup('inputs');
     await page.typeMinutes(0, '75');
-    expect(page.input(0, 'monday_minutes').valueAsNumber).to.equal(75);
+    expect(page.shown('monday_minutes').text).to.equal('75');
+    expect(page.shown('tuesday_minutes').text).to.equal('0');
   });
 
   it('has no cost where nothing fits', async () => {

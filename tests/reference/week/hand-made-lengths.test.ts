@@ -108,5 +108,12 @@ describe('what is done', () => {
       fixed: [{ ...done, isDone: false }],
       laid: null,
     },
+    {
+      why: 'not even to what stays without being done',
+      room: { mon: 13 },
+      kinds: { cross: [9], slow: [5] },
+      fixed: [done, { category: 'slow', steps: 5, day: 0, isDone: false }],
+      laid: null,
+    },
   ])('$why', expectLengths);
 });
