@@ -1,7 +1,7 @@
 import loadHighs from 'highs';
 import { byCategory, categoryIds } from '../../../src/training/method/ids.js';
 import type { KindNeed, Laid, WeekProblem } from '../../../src/training/week/week-problem.js';
-import { LinearProgramme, type Term } from './linear-programme.js';
+import { LinearProgramme } from './linear-programme.js';
 import { demandRules, days, hasSession, stepsOf } from './milp-rules.js';
 import { costTerms } from './milp-clashes.js';
 
@@ -61,14 +61,13 @@ export async function createWeekSolver() {
     },
 
     /**
-     * The least sum of squares of lengths that a layout of no more cost can have, with the same days, sums and longest
-     * slow sessions, and settled sessions where they are.
+     * The least sum of squares of lengths that a layout of no more cost can have, with the same days and sums, and settled
+     * sessions where they are.
      */
     leastSquares(problem: WeekProblem, laid: Laid, cost: number): number {
       const programme = new LinearProgramme();
       demandRules(programme, problem);
       programme.demand(costTerms(programme, problem), '<=', cost);
-      demandLongest(programme, laid.slow);
       const squares = problem.kinds.flatMap((need) => demandOutline(programme, need, laid[need.category]));
       const solved = least(
         programme,
@@ -108,17 +107,4 @@ function demandOutline(
       );
     return square;
   });
-}
-
-/** Holds the longest of the slow sessions to be just those that are. */
-function demandLongest(programme: LinearProgramme, lengths: readonly number[]): void {
-  const first = lengths.indexOf(Math.max(...lengths));
-  for (const day of days.filter((each) => each !== first && (lengths[first] ?? 0) > 0)) {
-    const isAsLong = lengths[day] === lengths[first];
-    const difference: Term[] = [
-      [1, stepsOf('slow', first)],
-      [-1, stepsOf('slow', day)],
-    ];
-    programme.demand(difference, isAsLong ? '=' : '>=', isAsLong ? 0 : 1);
-  }
 }

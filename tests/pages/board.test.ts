@@ -1,0 +1,213 @@
+import type { Page } from 'puppeteer-core';
+import { describe, expect, test } from 'vitest';
+import {
+  boardOf,
+  focusOf,
+  middleOf,
+  scrollTo,
+  textOf,
+  typeMinutes,
+  weekArrives,
+  weekOf,
+} from './board-driving.js';
+import { inPlanner } from './driving.js';
+import { appears, copiedLink, pressOn, pressTool, settled, sheetOf } from './sheet-driving.js';
+import { useBrowser } from './web.js';
+
+const web = useBrowser();
+const pages = ['/demo/blog.html', '/demo/consultation.html'] as const;
+const days = [0, 1, 2, 3, 4, 5, 6] as const;
+
+/** A card that is alone on its day, and the nearest other day on which it fits. */
+async function somewhereElse(page: Page): Promise<{ from: string; to: string; day: number }> {
+  const { days: laid, wishes } = await weekOf(page);
+  const day = days.findLast((each) => (laid?.[each] ?? []).length === 1) ?? 0;
+  const [card] = laid?.[day] ?? [];
+  if (!card) throw new Error('there is no card alone on its day');
+  const free = days.filter((each) => each !== day && (wishes.days[each] ?? 0) >= card.minutes);
+  const [other] = free
+    .filter((each) => !laid?.[each]?.some(({ category }) => category === card.category))
+    .sort((one, next) => Math.abs(one - day) - Math.abs(next - day));
+  if (other === undefined) throw new Error('there is no other day');
+  return { from: `${card.category} ${String(day)}`, to: `${card.category} ${String(other)}`, day: other };
+}
+
+const cardAt = (key: string): string => `.card[data-key="${key}"]`;
+const dayAt = (day: number): string => `.day[data-day="${String(day)}"]`;
+
+/** That a card lies where it was put, and stays there. */
+async function expectMoved(page: Page, { to, day }: { readonly to: string; readonly day: number }): Promise<void> {
+  await weekArrives(page);
+  const { wishes, state } = await weekOf(page);
+  expect(wishes.pinned.map((pin) => [`${pin.category} ${String(pin.day)}`, pin.day])).toEqual([[to, day]]);
+  expect(state).toBe('laid');
+  await appears(page, `${cardAt(to)}[data-state="pinned"]`);
+}
+
+describe.each(pages)('the board of %s', (path) => {
+  test('comes with the page: the week is laid, without a complaint', async () => {
+    const opened = await web.open(path);
+    const page = await boardOf(opened);
+    const { origin } = new URL(page.url());
+    const week = await weekOf(page);
+    const cards = await page.$$('weekwright-planner >>> .card');
+    expect(cards).toHaveLength((week.days ?? []).flat().length);
+    expect(await textOf(page, '.board .verdict')).toContain(`This week costs ${String(week.cost)}; no week costs less.`);
+    for (const url of opened.requests) expect(url.startsWith(`${origin}/`) || url.startsWith('data:'), url).toBe(true);
+    expect(opened.requests.filter((url) => /\/weekwright-board-[\w-]+\.js$/.test(url))).toHaveLength(1);
+    expect([opened.complaints, await opened.violations()]).toEqual([[], []]);
+    await opened.close();
+  });
+
+  test('a session is moved by Tab and keys alone, from the top of the page', async () => {
+    const opened = await web.open(path);
+    const page = await boardOf(opened);
+    const move = await somewhereElse(page);
+    for (let press = 0; press < 200 && (await focusOf(page)) !== move.from; press += 1) await page.keyboard.press('Tab');
+    expect(await focusOf(page)).toBe(move.from);
+    await page.keyboard.press('Space');
+    expect(await textOf(page, '.board [role="status"]')).toMatch(/^Picked up: /);
+    const steps = move.day - Number(move.from.at(-1));
+    for (let step = 0; step < Math.abs(steps); step += 1) {
+      await page.keyboard.press(steps > 0 ? 'ArrowRight' : 'ArrowLeft');
+      await settled(page);
+    }
+    expect(await textOf(page, `${dayAt(move.day)} .carried`)).toMatch(/\d|…/);
+    await page.keyboard.press('Space');
+    await expectMoved(page, move);
+    expect(await focusOf(page)).toBe(move.to);
+    expect(opened.complaints).toEqual([]);
+    await opened.close();
+  });
+
+  test('a session is dragged with the mouse', async () => {
+    const opened = await web.open(path);
+    const page = await boardOf(opened);
+    const move = await somewhereElse(page);
+    await scrollTo(page, cardAt(move.from));
+    const [from, to] = [await middleOf(page, cardAt(move.from)), await middleOf(page, dayAt(move.day))];
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(to.x, to.y, { steps: 8 });
+    await settled(page);
+    expect(await textOf(page, `${dayAt(move.day)}[data-over="true"] .carried`)).toMatch(/\d|…/);
+    await page.mouse.up();
+    await expectMoved(page, move);
+    await inPlanner(page, '#board-tools[hidden]');
+    expect(opened.complaints).toEqual([]);
+    await opened.close();
+  });
+
+  test('a session is dragged by its grip with a finger on a phone; elsewhere the finger scrolls', async () => {
+    const opened = await web.open(path, { width: 360 });
+    await opened.page.setViewport({ width: 360, height: 1400, hasTouch: true });
+    const page = await boardOf(opened);
+    const move = await somewhereElse(page);
+    for (const [part, moves] of [['strong', false], ['.grip', true]] as const) {
+      await scrollTo(page, cardAt(move.from));
+      const to = await middleOf(page, `${dayAt(move.day)} h4`);
+      const from = await middleOf(page, `${cardAt(move.from)} ${part}`);
+      const touch = await page.touchscreen.touchStart(from.x, from.y);
+      for (const way of [0.1, 0.5, 1])
+        await touch.move(from.x + way * (to.x - from.x), from.y + way * (to.y - from.y));
+      await settled(page);
+      const over = await page.$$('weekwright-planner >>> .day[data-over="true"]');
+      expect(over, part).toHaveLength(moves ? 1 : 0);
+      await touch.end();
+    }
+    await expectMoved(page, move);
+    expect(opened.complaints).toEqual([]);
+    await opened.close();
+  });
+
+  test('never has to be scrolled sideways, whatever is open, at 320 pixels', async () => {
+    const opened = await web.open(path, { width: 320 });
+    const page = await boardOf(opened);
+    const move = await somewhereElse(page);
+    const widest = (): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth);
+    expect(await widest()).toBeLessThanOrEqual(320);
+    await pressOn(page, cardAt(move.from), 'Enter');
+    await inPlanner(page, '#board-tools:not([hidden])');
+    expect(await widest(), 'tools of a card').toBeLessThanOrEqual(320);
+    await pressOn(page, '#day-6-name', 'Enter');
+    await pressOn(page, '#board-tools .acts button:nth-child(2)', 'Enter');
+    await appears(page, '.proposal');
+    expect(await widest(), 'a proposal').toBeLessThanOrEqual(320);
+    await pressOn(page, '.proposal .acts button', 'Enter');
+    for (const day of days) await typeMinutes(page, day, String(5 * day));
+    await appears(page, '.conflict');
+    expect(await widest(), 'a conflict').toBeLessThanOrEqual(320);
+    await opened.close();
+  });
+
+  test('a week that takes long is solved in a worker from the page itself', async () => {
+    const opened = await web.open(path);
+    const page = await boardOf(opened);
+    const workers: number[] = [];
+    page.on('response', (response) => {
+      if (response.url().endsWith('week-worker.js')) workers.push(response.status());
+    });
+    for (const day of days) await typeMinutes(page, day, String(5 * day));
+    await weekArrives(page);
+    expect((await weekOf(page)).state).toBe('nothing-fits');
+    await appears(page, '.conflict button');
+    expect(workers.length).toBeGreaterThan(0);
+    expect([...new Set(workers)]).toEqual([200]);
+    await pressOn(page, '.conflict button', 'Enter');
+    await weekArrives(page);
+    expect((await weekOf(page)).state).toBe('laid');
+    expect([opened.complaints, await opened.violations()]).toEqual([[], []]);
+    await opened.close();
+  });
+});
+
+test('a link carries the week: days, what stays, and all', async () => {
+  const opened = await web.open('/demo/consultation.html');
+  const page = await sheetOf(opened);
+  await boardOf(opened);
+  await typeMinutes(page, 0, '75');
+  await pressOn(page, '#day-5-name', 'Enter');
+  await pressOn(page, '#board-tools .acts button', 'Enter');
+  await weekArrives(page);
+  const { wishes, days: laid, cost } = await weekOf(page);
+  expect([wishes.days[0], wishes.free]).toEqual([75, [5]]);
+  const { hash } = new URL(await copiedLink(page));
+  const other = await web.open(`/demo/consultation.html${hash}`);
+  await sheetOf(other);
+  await boardOf(other);
+  await weekArrives(other.page);
+  expect(await weekOf(other.page)).toMatchObject({ wishes, days: laid, cost });
+  expect(other.complaints).toEqual([]);
+  await other.close();
+  await opened.close();
+});
+
+test('every state of the board keeps to the strict policy, a week that takes long among them', async () => {
+  const opened = await web.open('/demo/strict.html');
+  await opened.page.$eval('weekwright-planner', (planner) => {
+    planner.setAttribute('panels', 'split week sheet');
+  });
+  const page = await boardOf(opened);
+  await sheetOf(opened);
+  const move = await somewhereElse(page);
+  await scrollTo(page, cardAt(move.from));
+  const [from, to] = [await middleOf(page, cardAt(move.from)), await middleOf(page, dayAt(move.day))];
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(to.x, to.y, { steps: 4 });
+  await page.mouse.up();
+  await expectMoved(page, move);
+  await pressTool(page, 'Undo');
+  await weekArrives(page);
+  await pressOn(page, cardAt(move.from), 'Enter');
+  await pressOn(page, '#day-6-name', 'Enter');
+  await typeMinutes(page, 0, 'abc');
+  for (const day of days) await typeMinutes(page, day, String(5 * day));
+  await appears(page, '.conflict button');
+  await pressOn(page, '.conflict button', 'Enter');
+  await weekArrives(page);
+  expect((await weekOf(page)).state).toBe('laid');
+  expect(opened.complaints).toEqual([]);
+  expect(await opened.violations()).toEqual([]);
+  await opened.close();
+});
