@@ -63,8 +63,7 @@ export function focusOf(page: Page): Promise<string> {
 export function textOf(page: Page, selector: string): Promise<string> {
   return page.$eval(
     'weekwright-planner',
-    ({ shadowRoot }, wanted) =>
-      (shadowRoot?.querySelector(wanted)?.textContent ?? '').replace(/\s+/g, ' ').trim(),
+    ({ shadowRoot }, wanted) => (shadowRoot?.querySelector(wanted)?.textContent ?? '').replace(/\s+/g, ' ').trim(),
     selector,
   );
 }
@@ -78,4 +77,24 @@ export async function typeMinutes(page: Page, day: number, text: string): Promis
   await field.type(text);
   await page.keyboard.press('Enter');
   await weekArrives(page);
+}
+
+/** Asks the first planner for a week that takes some hundred milliseconds to lay: many hours, and days that can be full. */
+export async function askMuch(page: Page): Promise<void> {
+  await page.$eval('weekwright-planner', (planner) => {
+    Object.assign(planner, { hours: 16, phase: 'build', level: 'elite', days: '100,110,120,130,140,150,160' });
+  });
+  await settled(page);
+  await choose(page, 'rest-days', 0);
+  await choose(page, 'sessions-a-day', 2);
+}
+
+async function choose(page: Page, list: 'rest-days' | 'sessions-a-day', index: number): Promise<void> {
+  const select = await inPlanner(page, `#board-${list}`);
+  await select.evaluate((element, at) => {
+    if (!(element instanceof HTMLSelectElement)) throw new Error('no list');
+    element.selectedIndex = at;
+    element.dispatchEvent(new Event('change', { bubbles: true }));
+  }, index);
+  await settled(page);
 }

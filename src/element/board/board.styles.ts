@@ -17,6 +17,11 @@ export const boardStyles = css`
     unicode-bidi: plaintext;
   }
 
+  /* "45 min" reads in its own direction, whatever that of the page. */
+  .board :is(strong, small, td, th, label, .kind, .unit, .carried) {
+    unicode-bidi: plaintext;
+  }
+
   .verdict {
     font-size: var(--large);
   }
@@ -216,8 +221,13 @@ export const boardStyles = css`
     .tools,
     .proposal,
     .day .minutes,
-    .kinds .acts {
+    .grip,
+    .kinds :is(td, th):last-child {
       display: none;
+    }
+
+    .day {
+      min-block-size: 0;
     }
   }
 `;

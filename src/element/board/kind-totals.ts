@@ -37,23 +37,32 @@ function kindRow(view: BoardView, category: CategoryId): TemplateResult {
   const sessions = week.sessions[category];
   const laid = sessions.reduce((sum, each) => sum + each, 0);
   const off = laid - plan.rounded[category];
+  const name = categoryName(words, method, category);
   const isSettled = week.wishes.sessions[category] !== undefined;
   return html`<tr>
-    <th scope="row"><span class="swatch" data-category=${category}></span>${categoryName(words, method, category)}</th>
+    <th scope="row"><span class="swatch" data-category=${category}></span>${name}</th>
     <td>${words.minutesShort(laid)}</td>
     <td>
       ${off === 0 ? words.say('board.off.none') : words.say(off > 0 ? 'board.off.more' : 'board.off.less', { by: words.minutesShort(Math.abs(off)) })}
     </td>
     <td>${sessions.length === 0 ? '–' : words.sessions(sessions)}</td>
     <td class="acts">
-      ${actButton(words.say('board.add'), () => {
-        board.act(addSession(week, category, typicalMinutes(view, category)));
-      })}
+      ${actButton(
+        words.say('board.add'),
+        () => {
+          board.act(addSession(week, category, typicalMinutes(view, category)));
+        },
+        name,
+      )}
       ${
         isSettled
-          ? actButton(words.say('board.as-fits'), () => {
-              board.act(settleSessions(week, category, null));
-            })
+          ? actButton(
+              words.say('board.as-fits'),
+              () => {
+                board.act(settleSessions(week, category, null));
+              },
+              name,
+            )
           : nothing
       }
     </td>

@@ -65,7 +65,12 @@ const states: Readonly<Record<string, Open>> = {
 after(() => setViewport({ width: 800, height: 600 }));
 
 for (const scheme of ['light', 'dark'] as const)
-  for (const [lang, width] of [['en', 1200], ['en', 320], ['de', 1200], ['de', 320]] as const)
+  for (const [lang, width] of [
+    ['en', 1200],
+    ['en', 320],
+    ['de', 1200],
+    ['de', 320],
+  ] as const)
     describe(`axe finds nothing on a board, ${scheme}, ${lang}, ${String(width)} pixels`, () => {
       before(async () => {
         await setViewport({ width, height: 900 });

@@ -10,10 +10,7 @@ describe('the minutes of a day', () => {
     page.minutesSlider(0).focus();
     const { week } = await page.heardOnce(() => page.press('ArrowRight'));
     expect(week?.wishes.days).to.deep.equal([65, 0, 45, 60, 0, 90, 120]);
-    expect([page.typedMinutes(0).value, page.minutesSlider(0).ariaValueText]).to.deep.equal([
-      '65',
-      '65 minutes',
-    ]);
+    expect([page.typedMinutes(0).value, page.minutesSlider(0).ariaValueText]).to.deep.equal(['65', '65 minutes']);
     expect(page.hasFocus(page.minutesSlider(0)), 'the focus stays').to.equal(true);
     await expectWeek(page);
   });
@@ -88,7 +85,9 @@ describe('a text that is no number of minutes', () => {
       expect(page.week).to.equal(week);
       expect(page.typedMinutes(0).value).to.equal(text);
       expect(page.typedMinutes(0).ariaInvalid).to.equal('true');
-      expect(page.minutesNote(0)).to.match(/Monday/).and.match(allowed);
+      expect(page.minutesNote(0))
+        .to.match(/Monday/)
+        .and.match(allowed);
       expect(page.typedMinutes(0).getAttribute('aria-describedby')).to.equal(page.find('#day-0-note').id);
     });
 

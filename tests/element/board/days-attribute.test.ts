@@ -67,7 +67,9 @@ describe('days that cannot be', () => {
   for (const [text, { path, says }] of Object.entries(faulty))
     it(`"${text}" are told as a problem of ${path}, and the template of the method is used`, async () => {
       const page = await openBoard(`${start} days="${text}"`);
-      expect(page.element.problems.map((problem) => problem.path)[0]).to.satisfy((told: string) => told.startsWith('days'));
+      expect(page.element.problems.map((problem) => problem.path)[0]).to.satisfy((told: string) =>
+        told.startsWith('days'),
+      );
       if (path !== 'days') expect(page.element.problems.map((problem) => problem.path)).to.include(path);
       expect(page.problems.join('|')).to.match(says);
       expect(daysOf(page)).to.deep.equal(template);

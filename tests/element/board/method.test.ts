@@ -22,8 +22,7 @@ const coach = {
   },
 };
 const inTag = `<script type="application/json" slot="method">${JSON.stringify(coach)}</script>`;
-const open = (attributes = 'hours="4" phase="base"'): Promise<BoardPage> =>
-  openBoard(attributes, 'split week', inTag);
+const open = (attributes = 'hours="4" phase="base"'): Promise<BoardPage> => openBoard(attributes, 'split week', inTag);
 
 describe("a coach's own week", () => {
   it('begins with the first of its templates, and offers all of them', async () => {

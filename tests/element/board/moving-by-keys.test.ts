@@ -21,7 +21,13 @@ describe('a card moved by keys', () => {
     expect(expected[1]).to.equal('does not fit');
     await page.press('Escape');
     await page.pickUp('strength', 5);
-    for (const [day, name] of [[4, 'Friday'], [3, 'Thursday'], [2, 'Wednesday'], [1, 'Tuesday'], [0, 'Monday']] as const) {
+    for (const [day, name] of [
+      [4, 'Friday'],
+      [3, 'Thursday'],
+      [2, 'Wednesday'],
+      [1, 'Tuesday'],
+      [0, 'Monday'],
+    ] as const) {
       await page.press('ArrowLeft');
       expect(page.dayCarriedOver).to.equal(day);
       expect(page.carried).to.equal(expected[day]);
@@ -134,7 +140,11 @@ describe('a card moved by keys', () => {
 });
 
 describe('from right to left', () => {
-  for (const [dir, key, day] of [['rtl', 'ArrowLeft', 1], ['rtl', 'ArrowDown', 1], ['ltr', 'ArrowRight', 1]] as const)
+  for (const [dir, key, day] of [
+    ['rtl', 'ArrowLeft', 1],
+    ['rtl', 'ArrowDown', 1],
+    ['ltr', 'ArrowRight', 1],
+  ] as const)
     it(`${key} carries on to the next day, ${dir}`, async () => {
       const page = await openBoard('hours="4" phase="base" days="60,0,45,60,0,90,120" dir="' + dir + '"');
       await page.pickUp('tempo', 0);

@@ -10,7 +10,13 @@ function proposed(page: BoardPage, row: 'Before' | 'After'): string[] {
   return [...found.cells].slice(1).map((cell) => [...cell.children].map(collapsed).join(' + '));
 }
 
-const inShort = { slow: 'slow running', tempo: 'tempo running', intervals: 'intervals', cross: 'cross-training', strength: 'strength' };
+const inShort = {
+  slow: 'slow running',
+  tempo: 'tempo running',
+  intervals: 'intervals',
+  cross: 'cross-training',
+  strength: 'strength',
+};
 
 /** The days of the week as a row of the proposal has them. */
 const asRow = (page: BoardPage): string[] =>
@@ -38,7 +44,9 @@ describe('a day that fell out', () => {
     expect(page.hasFocus(page.find('#proposal-title'))).to.equal(true);
     expect(proposed(page, 'Before')).to.deep.equal(before);
     expect(proposed(page, 'After')[5]).to.equal('');
-    expect(collapsed(page.find('.proposal'))).to.match(/(One session moves|\d+ sessions move)\. This week costs \d+; no week costs less\./);
+    expect(collapsed(page.find('.proposal'))).to.match(
+      /(One session moves|\d+ sessions move)\. This week costs \d+; no week costs less\./,
+    );
     expect(page.all('.proposal mark').length, 'what moves stands out').to.be.greaterThan(0);
   });
 
@@ -122,7 +130,10 @@ describe('a session that was missed', () => {
     const after = proposed(page, 'After');
     const { week } = await page.heardOnce(() => page.click(page.proposalButton('Take it')));
     expect(week?.wishes.passed).to.equal(3);
-    expect(week?.wishes.done.map(({ category, day }) => [category, day])).to.deep.equal([['tempo', 0], ['slow', 2]]);
+    expect(week?.wishes.done.map(({ category, day }) => [category, day])).to.deep.equal([
+      ['tempo', 0],
+      ['slow', 2],
+    ]);
     expect(asRow(page)).to.deep.equal(after);
     expect(page.card('tempo', 0).dataset['state']).to.equal('done');
     expect(page.all('.day').map(({ dataset }) => dataset['passed'])).to.deep.equal(

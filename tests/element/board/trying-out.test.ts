@@ -46,7 +46,9 @@ describe('weeks that are only tried out', () => {
 });
 
 it('a week of the page that takes long is no act: it arrives without an event', async () => {
-  const events = await (await openBoard()).heard(async () => {
+  const events = await (
+    await openBoard()
+  ).heard(async () => {
     const page = await openBoard('hours="4" phase="base" days="30,0,0,30,0,30,60"');
     expect(page.week.state).to.equal('nothing-fits');
   });

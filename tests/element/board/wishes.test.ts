@@ -56,17 +56,18 @@ describe('the day of the long run', () => {
     await page.choose(page.wishList('long-run'), 2);
     await page.laid();
     expect(page.week.state).to.equal('nothing-fits');
-    expect(page.texts('.conflict li').join(' ')).to.match(/the long run is on Tuesday/i).and.match(/Tuesday.* off/i);
+    expect(page.texts('.conflict li').join(' '))
+      .to.match(/the long run is on Tuesday/i)
+      .and.match(/Tuesday.* off/i);
   });
 });
 
 describe('rest days and sessions a day', () => {
   it('begin with what the method has', async () => {
     const page = await openBoard();
-    expect([page.wishList('rest-days').selectedIndex, page.wishList('sessions-a-day').selectedIndex + 1]).to.deep.equal([
-      builtInWeek.rest_days,
-      builtInWeek.sessions_a_day,
-    ]);
+    expect([page.wishList('rest-days').selectedIndex, page.wishList('sessions-a-day').selectedIndex + 1]).to.deep.equal(
+      [builtInWeek.rest_days, builtInWeek.sessions_a_day],
+    );
   });
 
   it('four rest days leave so many days free', async () => {
