@@ -1,5 +1,5 @@
 // The board of a page, by hand.
-import type { Page } from 'puppeteer-core';
+import type { Page, TouchHandle } from 'puppeteer-core';
 import { inPlanner, planOf } from './driving.js';
 import { appears, settled } from './sheet-driving.js';
 
@@ -35,7 +35,7 @@ interface Place {
 }
 
 /** The middle of something of the first planner, in sight. */
-export async function middleOf(page: Page, selector: string): Promise<Place> {
+async function middleOf(page: Page, selector: string): Promise<Place> {
   const found = await inPlanner(page, selector);
   const box = await found.boundingBox();
   if (!box) throw new Error(`${selector} cannot be seen`);
@@ -43,7 +43,7 @@ export async function middleOf(page: Page, selector: string): Promise<Place> {
 }
 
 /** Brings something of the first planner into the middle of the window. */
-export async function scrollTo(page: Page, selector: string): Promise<void> {
+async function scrollTo(page: Page, selector: string): Promise<void> {
   const found = await inPlanner(page, selector);
   await found.evaluate((element) => {
     if (element instanceof Element) element.scrollIntoView({ block: 'center' });
@@ -96,5 +96,51 @@ async function choose(page: Page, list: 'rest-days' | 'sessions-a-day', index: n
     element.selectedIndex = at;
     element.dispatchEvent(new Event('change', { bubbles: true }));
   }, index);
+  await settled(page);
+}
+
+export const days = [0, 1, 2, 3, 4, 5, 6] as const;
+
+/** A card by kind and day, and where it could go. */
+export interface Move {
+  readonly from: string;
+  readonly to: string;
+  readonly day: number;
+}
+
+/** A card that is alone on its day, and the nearest other day on which it fits. */
+export async function somewhereElse(page: Page): Promise<Move> {
+  const { days: laid, wishes } = await weekOf(page);
+  const day = days.findLast((each) => (laid?.[each] ?? []).length === 1) ?? 0;
+  const [card] = laid?.[day] ?? [];
+  if (!card) throw new Error('there is no card alone on its day');
+  const free = days.filter((each) => each !== day && (wishes.days[each] ?? 0) >= card.minutes);
+  const [other] = free
+    .filter((each) => !laid?.[each]?.some(({ category }) => category === card.category))
+    .sort((one, next) => Math.abs(one - day) - Math.abs(next - day));
+  if (other === undefined) throw new Error('there is no other day');
+  return { from: `${card.category} ${String(day)}`, to: `${card.category} ${String(other)}`, day: other };
+}
+
+export const cardAt = (key: string): string => `.card[data-key="${key}"]`;
+export const dayAt = (day: number): string => `.day[data-day="${String(day)}"]`;
+
+/** Puts a finger on something, moves it to the name of a day, and leaves it there. */
+export async function carryByFinger(page: Page, part: string, day: string): Promise<TouchHandle> {
+  await scrollTo(page, part);
+  const [from, to] = [await middleOf(page, part), await middleOf(page, `${day} h4`)];
+  const touch = await page.touchscreen.touchStart(from.x, from.y);
+  for (const way of [0.1, 0.5, 1]) await touch.move(from.x + way * (to.x - from.x), from.y + way * (to.y - from.y));
+  await settled(page);
+  return touch;
+}
+
+/** Takes a card up with the mouse, and holds it over a day. */
+export async function drag(page: Page, { from, day }: Move): Promise<void> {
+  await scrollTo(page, cardAt(from));
+  const [start, end] = [await middleOf(page, cardAt(from)), await middleOf(page, dayAt(day))];
+  await page.mouse.move(start.x, start.y);
+  await page.mouse.down();
+  await page.mouse.move(end.x, end.y, { steps: 8 });
   await settled(page);
 }

@@ -1,11 +1,16 @@
-import type { Page, TouchHandle } from 'puppeteer-core';
+import type { Page } from 'puppeteer-core';
 import { describe, expect, test } from 'vitest';
 import {
+  type Move,
   askMuch,
   boardOf,
+  cardAt,
+  carryByFinger,
+  dayAt,
+  days,
+  drag,
   focusOf,
-  middleOf,
-  scrollTo,
+  somewhereElse,
   textOf,
   typeMinutes,
   weekArrives,
@@ -17,42 +22,14 @@ import { useBrowser } from './web.js';
 
 const web = useBrowser();
 const pages = ['/demo/blog.html', '/demo/consultation.html'] as const;
-const days = [0, 1, 2, 3, 4, 5, 6] as const;
-
-/** A card that is alone on its day, and the nearest other day on which it fits. */
-async function somewhereElse(page: Page): Promise<{ from: string; to: string; day: number }> {
-  const { days: laid, wishes } = await weekOf(page);
-  const day = days.findLast((each) => (laid?.[each] ?? []).length === 1) ?? 0;
-  const [card] = laid?.[day] ?? [];
-  if (!card) throw new Error('there is no card alone on its day');
-  const free = days.filter((each) => each !== day && (wishes.days[each] ?? 0) >= card.minutes);
-  const [other] = free
-    .filter((each) => !laid?.[each]?.some(({ category }) => category === card.category))
-    .sort((one, next) => Math.abs(one - day) - Math.abs(next - day));
-  if (other === undefined) throw new Error('there is no other day');
-  return { from: `${card.category} ${String(day)}`, to: `${card.category} ${String(other)}`, day: other };
-}
-
-const cardAt = (key: string): string => `.card[data-key="${key}"]`;
-const dayAt = (day: number): string => `.day[data-day="${String(day)}"]`;
 
 /** That a card lies where it was put, and stays there. */
-async function expectMoved(page: Page, { to, day }: { readonly to: string; readonly day: number }): Promise<void> {
+async function expectMoved(page: Page, { to, day }: Move): Promise<void> {
   await weekArrives(page);
   const { wishes, state } = await weekOf(page);
   expect(wishes.pinned.map((pin) => [`${pin.category} ${String(pin.day)}`, pin.day])).toEqual([[to, day]]);
   expect(state).toBe('laid');
   await appears(page, `${cardAt(to)}[data-state="pinned"]`);
-}
-
-/** Puts a finger on something, moves it to the name of a day, and leaves it there. */
-async function carryByFinger(page: Page, part: string, day: string): Promise<TouchHandle> {
-  await scrollTo(page, part);
-  const [from, to] = [await middleOf(page, part), await middleOf(page, `${day} h4`)];
-  const touch = await page.touchscreen.touchStart(from.x, from.y);
-  for (const way of [0.1, 0.5, 1]) await touch.move(from.x + way * (to.x - from.x), from.y + way * (to.y - from.y));
-  await settled(page);
-  return touch;
 }
 
 describe.each(pages)('the board of %s', (path) => {
@@ -98,12 +75,7 @@ describe.each(pages)('the board of %s', (path) => {
     const opened = await web.open(path);
     const page = await boardOf(opened);
     const move = await somewhereElse(page);
-    await scrollTo(page, cardAt(move.from));
-    const [from, to] = [await middleOf(page, cardAt(move.from)), await middleOf(page, dayAt(move.day))];
-    await page.mouse.move(from.x, from.y);
-    await page.mouse.down();
-    await page.mouse.move(to.x, to.y, { steps: 8 });
-    await settled(page);
+    await drag(page, move);
     expect(await textOf(page, `${dayAt(move.day)}[data-over="true"] .carried`)).toMatch(/\d|…/);
     await page.mouse.up();
     await expectMoved(page, move);
@@ -193,11 +165,7 @@ test('every state of the board keeps to the strict policy, a week that takes lon
   const page = await boardOf(opened);
   await sheetOf(opened);
   const move = await somewhereElse(page);
-  await scrollTo(page, cardAt(move.from));
-  const [from, to] = [await middleOf(page, cardAt(move.from)), await middleOf(page, dayAt(move.day))];
-  await page.mouse.move(from.x, from.y);
-  await page.mouse.down();
-  await page.mouse.move(to.x, to.y, { steps: 4 });
+  await drag(page, move);
   await page.mouse.up();
   await expectMoved(page, move);
   await pressTool(page, 'Undo');

@@ -13,6 +13,13 @@ export const boxesStyles = css`
     min-inline-size: 0;
   }
 
+  .length {
+    display: grid;
+    grid-template-columns: max-content minmax(0, 24em);
+    align-items: center;
+    gap: 12px;
+  }
+
   .tools[hidden] {
     display: none;
   }

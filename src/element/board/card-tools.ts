@@ -10,11 +10,13 @@ import {
   toggleDone,
 } from '../../plan/week/acts.js';
 import { cardsOf, type Card } from '../../plan/week/cards.js';
+import type { PlanWeek } from '../../plan/week/document.js';
 import type { WeekWishes } from '../../plan/week/wishes.js';
 import { dayQuantities } from '../../training/method/week-names.js';
 import { categoryName } from '../../words/category-name.js';
 import { clashLine } from '../../words/week/clash-line.js';
-import { dayName } from '../../words/week/day-name.js';
+import { dayName, dayNames } from '../../words/week/day-name.js';
+import { slider } from '../parts/slider.js';
 import { actButton } from './act-button.js';
 import type { BoardView } from './board-view.js';
 import { cardKey } from './card.js';
@@ -32,38 +34,75 @@ export function cardTools(view: BoardView, card: Card): TemplateResult {
         day: dayName(words, day),
       })}
     </h4>
-    ${isDone ? nothing : whyHere(view, card)}
+    ${isDone ? nothing : whyHere(view, card)} ${isDone ? nothing : lengthSlider(view, card)}
     <div class="acts">${isDone ? nothing : [stayButton(view, card), ...lengthButtons(view, card)]}</div>
     <div class="acts">${doneButtons(view, card)}</div>`;
 }
 
-/** The days with what the week would cost: the menu to move by, and the reason for the day. */
+/** Why the session is where it is: what clashes there, and what the week would cost on other days; the menu to move by. */
 function whyHere(view: BoardView, card: Card): TemplateResult {
-  const { words, board, week } = view;
+  const { words, method, week } = view;
+  const weeks = dayQuantities.map((_, day) => weekWith(view, card, day));
   const clashes = week.clashes.filter(({ days, category }) => days.includes(card.day) || category === card.category);
+  const lines = clashes.map((clash) => clashLine(words, method, clash).text);
   return html`<p>
-      ${clashes.length === 0 ? words.say('board.why.free') : clashes.map((clash) => clashLine(words, view.method, clash).text).join(' ')}
+      ${lines.length === 0 ? words.say('board.why.free') : lines.join(' ')} ${otherDays(view, card, weeks)}
     </p>
     <p class="quiet" id="board-move">${words.say('board.move')}</p>
     <div class="acts moves" role="group" aria-labelledby="board-move">
-      ${dayQuantities.map((_, day) => {
-        const other = weekWith(view, card, day);
-        const cost = day === card.day ? words.say('board.here') : costAgainst(view, other);
-        return html`<button
-          type="button"
-          class="act"
-          aria-pressed=${day === card.day ? 'true' : 'false'}
-          @click=${() => {
-            if (day === card.day) return;
-            board.opened = { category: card.category, day };
-            board.focusOn('#board-tools-title');
-            board.act(moveCard(week, card, day));
-          }}
-        >
-          ${words.capital(dayName(words, day))} <small>${cost}</small>
-        </button>`;
-      })}
+      ${weeks.map((other, day) => moveButton(view, card, { day, other }))}
     </div>`;
+}
+
+/** Whether other days would do as well. */
+function otherDays({ words, week }: BoardView, card: Card, weeks: readonly (PlanWeek | null)[]): string {
+  const asGood = weeks.flatMap((other, day) => (day !== card.day && other?.cost === week.cost ? [day] : []));
+  return asGood.length === 0
+    ? words.say('board.why.best')
+    : words.say('board.why.as-well', { days: dayNames(words, asGood) });
+}
+
+function moveButton(
+  view: BoardView,
+  card: Card,
+  { day, other }: { readonly day: number; readonly other: PlanWeek | null },
+): TemplateResult {
+  const { words, board, week } = view;
+  const isHere = day === card.day;
+  return html`<button
+    type="button"
+    class="act"
+    aria-pressed=${isHere ? 'true' : 'false'}
+    @click=${() => {
+      if (isHere) return;
+      board.opened = { category: card.category, day };
+      board.focusOn('#board-tools-title');
+      board.act(moveCard(week, card, day));
+    }}
+  >
+    ${words.capital(dayName(words, day))} <small>${isHere ? words.say('board.here') : costAgainst(view, other)}</small>
+  </button>`;
+}
+
+/** How long the session is, by slider. */
+function lengthSlider(view: BoardView, card: Card): TemplateResult {
+  const { words, method, board, week } = view;
+  const { step } = method.rounding;
+  const { longest = card.minutes } = method.categories.find(({ id }) => id === card.category)?.session ?? {};
+  return html`<div class="length">
+    <span id="board-length">${words.say('board.length')}</span>
+    ${slider({
+      labelledBy: 'board-length',
+      spoken: words.minutes(card.minutes),
+      least: step,
+      most: Math.max(longest, card.minutes),
+      step,
+      value: card.minutes,
+      change: (minutes) => {
+        board.act(resizeCard(week, card, minutes));
+      },
+    })}
+  </div>`;
 }
 
 /** An act on the week, after which the focus goes to a card that is there. */

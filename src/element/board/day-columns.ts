@@ -62,13 +62,19 @@ function dayColumn(view: BoardView, day: number): TemplateResult {
       ${cards.map((each) => card(view, each))}
     </ul>
     ${carriedLine(view, day)}
-    <p class="total quiet">${isFree ? words.say('board.stays-free') : totalOf(view, day)}</p>
+    <p class="total quiet">${isFree ? words.say('board.stays-free') : totalOf(view, day)} ${clashesOn(view, day)}</p>
   </li>`;
 }
 
 function totalOf({ words, week }: BoardView, day: number): string {
   const used = week.days?.[day]?.reduce((sum, { minutes }) => sum + minutes, 0) ?? 0;
   return dayTotalLine(words, used, week.wishes.days[day] ?? 0);
+}
+
+/** How many clashes a day is in. */
+function clashesOn({ words, week }: BoardView, day: number): TemplateResult | typeof nothing {
+  const count = week.clashes.filter(({ days }) => days.includes(day)).length;
+  return count === 0 ? nothing : html`<b>${words.say('board.day.clashes', { count })}</b>`;
 }
 
 function dayMinutes(view: BoardView, day: number): TemplateResult {

@@ -2,7 +2,8 @@ import { expect } from '@open-wc/testing';
 import { setViewport } from '@web/test-runner-commands';
 import { faultsOf } from '../axe.js';
 import { useMedia } from '../media.js';
-import { openBoard, scene, type BoardPage } from './board-page.js';
+import type { BoardPage } from './board-page.js';
+import { openBoard, scene } from './open-board.js';
 
 type Open = (lang: string) => Promise<BoardPage>;
 const laid: Open = (lang) => openBoard(`${scene} lang="${lang}"`, 'week');

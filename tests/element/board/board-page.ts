@@ -1,12 +1,11 @@
 // The board as a person meets it: days with their minutes, sessions as cards, and what can be done with both.
-import { expect, fixture } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
 import { resetMouse, sendMouse } from '@web/test-runner-commands';
-import { planWeek, type CategoryId } from '../../../src/core.js';
-import type { PlanChangeEvent, WeekwrightPlanner } from '../../../src/index.js';
+import type { CategoryId } from '../../../src/core.js';
+import type { PlanChangeEvent } from '../../../src/index.js';
 import { shownPlan } from '../planner-page.js';
 import { SheetPage } from '../sheet/sheet-page.js';
 import { collapsed } from '../text.js';
-import './workers.js';
 
 /** A session as its card has it. */
 export interface ShownCard {
@@ -189,31 +188,4 @@ export class BoardPage extends SheetPage {
 function middle(target: Element): [number, number] {
   const { left, top, width, height } = target.getBoundingClientRect();
   return [Math.round(left + width / 2), Math.round(top + height / 2)];
-}
-
-export const scene = 'hours="4" phase="base" days="60,0,45,60,0,90,120"';
-
-/** A planner with the board on an empty page, the week being laid. */
-export async function openBoard(attributes = scene, panels = 'split week', content = ''): Promise<BoardPage> {
-  const tag = `<weekwright-planner panels="${panels}" ${attributes}>${content}</weekwright-planner>`;
-  const page = new BoardPage(await fixture<WeekwrightPlanner>(tag));
-  await page.until(() => page.root.querySelector('.board .day') !== null, 'the board comes');
-  return page.laid();
-}
-
-type Picks = NonNullable<Parameters<typeof planWeek>[0]>['sessions'];
-
-/** That the board shows the week of the plan, and that the plan is the one that its wishes ask for. */
-export async function expectWeek(page: BoardPage, picks: Picks = {}): Promise<void> {
-  const { week } = page;
-  expect(page.shownDays).to.deep.equal(week.days ?? page.all('.day').map(() => []));
-  const { inputs } = shownPlan(page);
-  const again = await planWeek({ ...inputs, sessions: picks, week: week.wishes });
-  if (!again.ok || !again.value.week) throw new Error('the wishes of the week cannot be read');
-  const { state, cost, days } = again.value.week;
-  expect({ state: week.state, cost: week.cost, days: week.days }).to.deep.equal({ state, cost, days });
-  for (const [day, sessions] of page.shownDays.entries()) {
-    const used = sessions.reduce((sum, { minutes }) => sum + minutes, 0);
-    if (used > 0) expect(page.dayTotal(day)).to.equal(`${used} of ${week.wishes.days[day] ?? ''} min`);
-  }
 }

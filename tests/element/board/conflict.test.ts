@@ -1,6 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { collapsed } from '../text.js';
-import { expectWeek, openBoard, type BoardPage } from './board-page.js';
+import type { BoardPage } from './board-page.js';
+import { expectWeek, openBoard } from './open-board.js';
 
 const tooLittle = 'hours="4" phase="base" days="30,0,0,30,0,30,60"';
 const ways = (page: BoardPage): HTMLElement[] => page.all('.conflict button');
@@ -12,7 +13,7 @@ describe('a week that cannot be', () => {
     expect(page.verdict).to.equal('These wishes cannot hold together.');
     expect(page.shownDays.flat()).to.deep.equal([]);
     expect(page.root.querySelector('.kinds, .clashes')).to.equal(null);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('has the wishes that cannot hold together, in words', async () => {
@@ -73,7 +74,7 @@ for (const [name, act] of Object.entries(faulty))
         await page.heardOnce(() => page.click(button));
         await page.laid();
         expect([page.week.state, page.week.cost]).to.deep.equal(['laid', cost]);
-        await expectWeek(page);
+        expectWeek(page);
       }
     });
   });
@@ -84,5 +85,5 @@ it('a week that is mended by hand has its cards again', async () => {
   await page.laid();
   expect(page.week.state).to.equal('laid');
   expect(page.root.querySelector('.conflict')).to.equal(null);
-  await expectWeek(page);
+  expectWeek(page);
 });

@@ -1,6 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { sendKeys } from '@web/test-runner-commands';
-import { expectWeek, openBoard, type BoardPage } from './board-page.js';
+import type { BoardPage } from './board-page.js';
+import { expectWeek, openBoard } from './open-board.js';
 
 const minutes = ({ week }: BoardPage): readonly number[] => week.wishes.days;
 
@@ -12,7 +13,7 @@ describe('the minutes of a day', () => {
     expect(week?.wishes.days).to.deep.equal([65, 0, 45, 60, 0, 90, 120]);
     expect([page.typedMinutes(0).value, page.minutesSlider(0).ariaValueText]).to.deep.equal(['65', '65 minutes']);
     expect(page.hasFocus(page.minutesSlider(0)), 'the focus stays').to.equal(true);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('are typed', async () => {
@@ -20,14 +21,14 @@ describe('the minutes of a day', () => {
     const { week } = await page.heardOnce(() => page.typeMinutes(1, '60'));
     expect(week?.wishes.days).to.deep.equal([60, 60, 45, 60, 0, 90, 120]);
     expect(page.minutesSlider(1).valueAsNumber).to.equal(60);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('can be more than the slider offers when typed, and the slider shows that', async () => {
     const page = await openBoard();
     await page.typeMinutes(6, '300');
     expect(page.minutesSlider(6).valueAsNumber).to.equal(300);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('of 0 make a day off', async () => {
@@ -36,7 +37,7 @@ describe('the minutes of a day', () => {
     await page.laid();
     expect(page.shownDays[0]).to.deep.equal([]);
     expect([page.dayTotal(0), page.day(0).dataset['free']]).to.deep.equal(['day off', 'true']);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('typed as they were are no act', async () => {
@@ -126,5 +127,5 @@ it('twenty keys on a slider are twenty weeks, each with its own minutes', async 
   });
   const told = new Set(events.map(({ detail }) => detail.week?.wishes.days[3]));
   expect([...told]).to.deep.equal(Array.from({ length: 20 }, (_, key) => 65 + 5 * key));
-  await expectWeek(page);
+  expectWeek(page);
 });

@@ -1,6 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { builtInWeek } from '../../../src/training/method/built-in-week.js';
-import { expectWeek, openBoard, type BoardPage } from './board-page.js';
+import type { BoardPage } from './board-page.js';
+import { expectWeek, openBoard } from './open-board.js';
 
 const template = builtInWeek.templates[0]?.minutes;
 const daysOf = ({ week }: BoardPage): readonly number[] => week.wishes.days;
@@ -27,7 +28,7 @@ describe('the attribute days', () => {
       await page.laid();
     });
     expect([events, daysOf(page)]).to.deep.equal([[], [0, 60, 60, 0, 60, 60, 90]]);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('changed later counts over what a person had set', async () => {
@@ -73,7 +74,7 @@ describe('days that cannot be', () => {
       if (path !== 'days') expect(page.element.problems.map((problem) => problem.path)).to.include(path);
       expect(page.problems.join('|')).to.match(says);
       expect(daysOf(page)).to.deep.equal(template);
-      await expectWeek(page);
+      expectWeek(page);
     });
 
   it('are forgiven as soon as they are put right', async () => {

@@ -4,7 +4,7 @@ import { categoryIds } from '../../../src/core.js';
 import { shownPlan } from '../planner-page.js';
 import { collapsed } from '../text.js';
 import { sum } from '../week.js';
-import { expectWeek, openBoard } from './board-page.js';
+import { expectWeek, openBoard } from './open-board.js';
 
 after(() => setViewport({ width: 800, height: 600 }));
 
@@ -18,7 +18,7 @@ describe('the week on its days', () => {
     expect(page.all('.day').map((_, day) => page.typedMinutes(day).value)).to.deep.equal(
       page.week.wishes.days.map(String),
     );
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('says first how many sessions on how many days, what that costs, and that no week costs less', async () => {
@@ -90,7 +90,7 @@ describe('the hours of the week', () => {
     const page = await openBoard();
     const { week } = await page.heardOnce(() => page.drag('hours', 5));
     expect(week).to.deep.equal(page.week);
-    await expectWeek(page);
+    expectWeek(page);
     for (const category of categoryIds) expect(page.row(category).sessions).to.equal(sum(page.week.sessions[category]));
   });
 
@@ -101,7 +101,7 @@ describe('the hours of the week', () => {
       await page.laid();
     });
     expect(events).to.deep.equal([]);
-    await expectWeek(page);
+    expectWeek(page);
   });
 });
 
@@ -111,5 +111,5 @@ it('lengths picked in the split panel are those on the days', async () => {
   const index = [...list.options].findIndex(({ text }) => /3 × 25/.test(text));
   const { week } = await page.heardOnce(() => page.choose(list, index));
   expect(week?.sessions.strength).to.deep.equal([25, 25, 25]);
-  await expectWeek(page, { strength: [25, 25, 25] });
+  expectWeek(page, { strength: [25, 25, 25] });
 });

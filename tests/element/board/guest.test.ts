@@ -1,7 +1,8 @@
 import { aTimeout, expect } from '@open-wc/testing';
 import { builtInMethod } from '../../../src/training/method/built-in.js';
 import { builtInWeek } from '../../../src/training/method/built-in-week.js';
-import { openBoard, type BoardPage } from './board-page.js';
+import type { BoardPage } from './board-page.js';
+import { openBoard } from './open-board.js';
 import { SourceWorker } from './workers.js';
 
 /** A coach whose weeks can be full: with many hours they take some hundred milliseconds to lay. */

@@ -3,7 +3,8 @@ import { createPlanner } from '../../../src/core.js';
 import { builtInMethod } from '../../../src/training/method/built-in.js';
 import { builtInWeek } from '../../../src/training/method/built-in-week.js';
 import { shownPlan } from '../planner-page.js';
-import { openBoard, type BoardPage } from './board-page.js';
+import type { BoardPage } from './board-page.js';
+import { openBoard } from './open-board.js';
 
 /** A coach of an invented club, to whom every clash weighs ten times as much. */
 const coach = {

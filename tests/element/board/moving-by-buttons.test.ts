@@ -1,6 +1,6 @@
 import { expect } from '@open-wc/testing';
 import { collapsed } from '../text.js';
-import { expectWeek, openBoard, scene } from './board-page.js';
+import { expectWeek, openBoard, scene } from './open-board.js';
 
 describe('the tools of a card', () => {
   it('open by a press and by Enter, with the focus on their title; pressed again they close', async () => {
@@ -58,7 +58,7 @@ describe('a day button', () => {
     expect(page.week.cost).to.equal(cost);
     expect(collapsed(page.find('#board-tools-title'))).to.equal('Strength, 50 minutes, on Monday');
     expect(page.hasFocus(page.find('#board-tools-title'))).to.equal(true);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('of the day that the card is on does nothing', async () => {
@@ -83,7 +83,7 @@ describe('a day button', () => {
     expect(page.week.wishes.pinned).to.deep.equal([{ category: 'strength', minutes: 50, day: 3 }]);
     expect(page.week.sessions.strength).to.have.length(2);
     expect(page.week.days?.[3]?.filter(({ category }) => category === 'strength')).to.have.length(1);
-    await expectWeek(page);
+    expectWeek(page);
   });
 });
 

@@ -1,5 +1,6 @@
 import { expect } from '@open-wc/testing';
-import { expectWeek, openBoard, type BoardPage } from './board-page.js';
+import type { BoardPage } from './board-page.js';
+import { expectWeek, openBoard } from './open-board.js';
 
 /** What the week costs with a card pinned to each day, by the plan itself. */
 const costs = (page: BoardPage): Promise<string[]> =>
@@ -56,7 +57,7 @@ describe('a card moved by keys', () => {
       expect(page.card('strength', 6).dataset['state']).to.equal('pinned');
       expect(page.hasFocus(page.card('strength', 6))).to.equal(true);
       expect(page.tools.hidden, 'nothing is opened').to.equal(true);
-      await expectWeek(page);
+      expectWeek(page);
     });
 
   it('costs what was told of the day', async () => {

@@ -1,6 +1,6 @@
 import { expect } from '@open-wc/testing';
 import { resetMouse, sendMouse, setViewport } from '@web/test-runner-commands';
-import { expectWeek, openBoard } from './board-page.js';
+import { expectWeek, openBoard } from './open-board.js';
 
 before(() => setViewport({ width: 1200, height: 900 }));
 after(() => setViewport({ width: 800, height: 600 }));
@@ -39,7 +39,7 @@ describe('a card dragged with the mouse', () => {
     expect(week?.wishes.pinned).to.deep.equal([{ category: 'strength', minutes: 50, day: 6 }]);
     expect(page.card('strength', 6).dataset['state']).to.equal('pinned');
     expect(page.card('strength', 6).style.getPropertyValue('translate')).to.equal('');
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('the press that ends a drag opens nothing', async () => {

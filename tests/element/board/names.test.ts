@@ -1,7 +1,8 @@
 import { expect } from '@open-wc/testing';
 import { a11ySnapshot, setViewport } from '@web/test-runner-commands';
 import { collapsed } from '../text.js';
-import { openBoard, scene, type BoardPage } from './board-page.js';
+import type { BoardPage } from './board-page.js';
+import { openBoard, scene } from './open-board.js';
 
 interface Node {
   readonly role: string;

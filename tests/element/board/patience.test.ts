@@ -13,18 +13,22 @@ function solver() {
 const patience = { timeout: 15_000 };
 
 /** A worker that cannot be had: the page forbids it, or the file is not there. */
-const withoutWorkers: Readonly<Record<string, () => unknown>> = {
-  'that are refused': class {
+const withoutWorkers: Readonly<Record<string, typeof Worker>> = {
+  'that are refused': class extends SourceWorker {
     constructor() {
-      throw new DOMException('refused', 'SecurityError');
+      super(refuse());
     }
-  } as unknown as () => unknown,
+  },
   'whose file is not there': class extends SourceWorker {
     constructor() {
       super('/nowhere/week-worker.js', { type: 'module' });
     }
-  } as unknown as () => unknown,
+  },
 };
+
+function refuse(): never {
+  throw new DOMException('refused', 'SecurityError');
+}
 
 describe('a week that takes long', () => {
   it('is being looked for at first, and then is there once with the proven answer', async () => {
@@ -92,7 +96,7 @@ describe('a week that takes long', () => {
 for (const [name, Stub] of Object.entries(withoutWorkers))
   describe(`with workers ${name}`, () => {
     before(() => {
-      Object.assign(globalThis, { Worker: Stub });
+      globalThis.Worker = Stub;
     });
     after(() => {
       globalThis.Worker = SourceWorker;

@@ -1,6 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { collapsed } from '../text.js';
-import { expectWeek, openBoard, type BoardPage } from './board-page.js';
+import type { BoardPage } from './board-page.js';
+import { expectWeek, openBoard } from './open-board.js';
 
 /** What a row of the proposal has on each day. */
 function proposed(page: BoardPage, row: 'Before' | 'After'): string[] {
@@ -59,7 +60,7 @@ describe('a day that fell out', () => {
     expect(asRow(page)).to.deep.equal(after);
     expect([page.proposal, page.dayTotal(5)]).to.deep.equal([null, 'stays free']);
     expect(page.hasFocus(page.find('#board-title'))).to.equal(true);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('left, nothing has changed, and nothing is fired', async () => {
@@ -78,7 +79,7 @@ describe('a day that fell out', () => {
     await page.openDay(5);
     await page.heardOnce(() => page.click(page.toolsButton('Use this day again')));
     expect([page.week.wishes.free, page.week.cost]).to.deep.equal([[], 2]);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('takes the sessions that were to stay there with it', async () => {
@@ -108,7 +109,7 @@ describe('a day kept free', () => {
     expect(week?.wishes.free).to.deep.equal([0]);
     await page.laid();
     expect([page.shownDays[0], page.dayTotal(0)]).to.deep.equal([[], 'stays free']);
-    await expectWeek(page);
+    expectWeek(page);
   });
 });
 
@@ -139,7 +140,7 @@ describe('a session that was missed', () => {
     expect(page.all('.day').map(({ dataset }) => dataset['passed'])).to.deep.equal(
       [0, 1, 2, 3, 4, 5, 6].map((day) => String(day < 3)),
     );
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('left, nothing has changed, and nothing is fired', async () => {

@@ -1,7 +1,8 @@
 import { expect } from '@open-wc/testing';
 import type { CategoryId } from '../../../src/core.js';
 import { shownPlan } from '../planner-page.js';
-import { expectWeek, openBoard, type BoardPage } from './board-page.js';
+import type { BoardPage } from './board-page.js';
+import { expectWeek, openBoard } from './open-board.js';
 
 const sessions = (page: BoardPage, category: CategoryId): readonly number[] => page.week.sessions[category];
 
@@ -48,7 +49,7 @@ for (const { name, on, gives, stays } of cases)
       expect(new Set(events.map(({ detail }) => JSON.stringify(detail.week?.wishes))).size).to.equal(1);
       expect(page.week.wishes.sessions[category]).to.deep.equal(gives);
       if (stays !== null) expect(page.week.wishes.pinned).to.deep.equal([{ category, minutes: stays, day }]);
-      await expectWeek(page);
+      expectWeek(page);
       if (page.week.state !== 'laid') return;
       expect(sessions(page, category)).to.deep.equal(gives);
       if (gives.length > 0) expectLine(page, category);
@@ -68,7 +69,7 @@ describe('lengths that were settled', () => {
     expect(sessions(page, 'strength')).to.have.length(2);
     expect(page.week.cost).to.equal(2);
     expect(before.flat()).to.have.length(page.shownDays.flat().length);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('no longer count where others are picked in the split panel', async () => {
@@ -88,7 +89,7 @@ describe('lengths that were settled', () => {
     await page.laid();
     expect(sessions(page, 'strength')).to.deep.equal([25, 25, 25]);
     expectLine(page, 'strength');
-    await expectWeek(page);
+    expectWeek(page);
   });
 });
 
@@ -99,7 +100,7 @@ describe('a session added', () => {
     expect(week?.wishes.sessions.cross).to.deep.equal([35, 40]);
     await page.laid();
     expectLine(page, 'cross');
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('to a day is there, and stays', async () => {
@@ -109,7 +110,7 @@ describe('a session added', () => {
     await page.laid();
     expect(page.shownDays[5]).to.deep.include({ category: 'cross', minutes: 40 });
     expect(page.card('cross', 5).dataset['state']).to.equal('pinned');
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('to a day cannot be of a kind that is there', async () => {
@@ -131,7 +132,7 @@ describe('a card that stays, and one that is done', () => {
     );
     await page.does('tempo', 0, 'Let it move again');
     expect([page.week.wishes.pinned, page.card('tempo', 0).dataset['state']]).to.deep.equal([[], 'open']);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('done is marked in words, can only be taken back, and stays when its day goes', async () => {
@@ -145,6 +146,6 @@ describe('a card that stays, and one that is done', () => {
     await page.typeMinutes(0, '60');
     await page.does('tempo', 0, 'Not done yet');
     expect([page.week.wishes.done, page.card('tempo', 0).dataset['state']]).to.deep.equal([[], 'open']);
-    await expectWeek(page);
+    expectWeek(page);
   });
 });

@@ -1,5 +1,5 @@
 import { aTimeout, expect } from '@open-wc/testing';
-import { openBoard, scene } from './board-page.js';
+import { openBoard, scene } from './open-board.js';
 
 /** Long enough for every week that was tried out to be solved, wherever it is. */
 const untilAllArrived = (): Promise<void> => aTimeout(3000);

@@ -1,7 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { builtInWeek } from '../../../src/training/method/built-in-week.js';
 import { collapsed } from '../text.js';
-import { expectWeek, openBoard } from './board-page.js';
+import { expectWeek, openBoard } from './open-board.js';
 
 const templates = builtInWeek.templates.map(({ minutes }) => minutes);
 
@@ -11,7 +11,7 @@ describe('minutes to begin with', () => {
     expect(page.week.wishes.days).to.deep.equal(templates[0]);
     expect(page.wishList('template').selectedIndex).to.equal(0);
     expect(page.wishList('template').length).to.equal(templates.length);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('are those of the page where it has them, and the list says that they are set below', async () => {
@@ -29,7 +29,7 @@ describe('minutes to begin with', () => {
       await page.laid();
       expect(page.wishList('template').selectedIndex).to.equal(index);
       expect(page.all('.day').map((_, day) => page.typedMinutes(day).value)).to.deep.equal(minutes.map(String));
-      await expectWeek(page);
+      expectWeek(page);
     });
 });
 
@@ -48,7 +48,7 @@ describe('the day of the long run', () => {
     expect(week?.wishes.longRun).to.equal(5);
     const longest = Math.max(...page.week.sessions.slow);
     expect(page.shownDays[5]).to.deep.include({ category: 'slow', minutes: longest });
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('on a day off cannot be: the wishes that clash are told, with what would help', async () => {
@@ -76,7 +76,7 @@ describe('rest days and sessions a day', () => {
     await page.laid();
     expect(page.week.wishes.restDays).to.equal(4);
     expect(page.shownDays.filter(({ length }) => length === 0)).to.have.length(4);
-    await expectWeek(page);
+    expectWeek(page);
   });
 
   it('one session a day is one session a day', async () => {
@@ -85,7 +85,7 @@ describe('rest days and sessions a day', () => {
     await page.laid();
     expect(page.week.wishes.sessionsADay).to.equal(1);
     for (const cards of page.shownDays) expect(cards.length).to.be.at.most(1);
-    await expectWeek(page);
+    expectWeek(page);
   });
 });
 
