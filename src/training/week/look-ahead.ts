@@ -58,7 +58,7 @@ export class LookAhead {
     for (let kind = 0; kind < this.#lanes.length; kind += 1) {
       if (frame.chosen[kind]! >= 0) continue;
       rest -= before.least[kind]!;
-      this.#sift(before, frame, kind);
+      this.#sift(before, frame, { kind, limit: limit - sum - rest });
       if (frame.sizes[kind] === 0) return false;
       frame.least[kind] = this.#value;
       fewest += this.#fewest - this.#lanes[kind]!.fixedCount;
@@ -82,8 +82,8 @@ export class LookAhead {
     return true;
   }
 
-  /** Keeps the choices of a kind that still fit, with what each adds at least. */
-  #sift(before: Frame, frame: Frame, kind: number): void {
+  /** Keeps the choices of a kind that still fit and add less than `limit`, with what each adds at least. */
+  #sift(before: Frame, frame: Frame, { kind, limit }: { readonly kind: number; readonly limit: number }): void {
     const lane = this.#lanes[kind]!;
     const source = before.left[kind]!;
     const left = frame.left[kind]!;
@@ -98,11 +98,14 @@ export class LookAhead {
     for (let place = 0; place < before.sizes[kind]!; place += 1) {
       const choice = lane.choices[source[place]!]!;
       const { days } = choice;
+      // The choices of a kind are in the order of what they cost by themselves.
+      if (choice.own >= limit) break;
       if ((days & forbidden) !== 0 || isOverfull(frame.perDay + spread[days]!, this.#sessionsADay)) continue;
       const lost = (days & scarce) === 0 ? 0 : this.#lostSteps(frame, lane, choice);
       if (lost < 0) continue;
       const alone = choice.own + this.#tally.atLeast(frame.pairs, kind, choice) + this.missWeight * lost;
       const value = alone + crowdWeight * countDays(days & frame.occupied);
+      if (value >= limit) continue;
       left[size] = source[place]!;
       values[size] = value;
       size += 1;

@@ -43,8 +43,15 @@ export class BoardPage extends SheetPage {
     return collapsed(this.find(`#day-${day}-note`));
   }
 
+  /** What a day holds of its minutes, in words. */
   dayTotal(day: number): string {
-    return collapsed(this.find(`.day[data-day="${day}"] .total`));
+    const total = collapsed(this.find(`.day[data-day="${day}"] .total`));
+    return total.replace(this.dayClashes(day), '').trim();
+  }
+
+  /** How many clashes a day is in, in words; '' where it is in none. */
+  dayClashes(day: number): string {
+    return this.texts(`.day[data-day="${day}"] .total b`).join();
   }
 
   card(category: CategoryId, day: number): HTMLButtonElement {
@@ -102,6 +109,10 @@ export class BoardPage extends SheetPage {
 
   toolsButton(name: string): HTMLButtonElement {
     return this.named('#board-tools button', name);
+  }
+
+  get lengthSlider(): HTMLInputElement {
+    return this.find('#board-tools input[type="range"]');
   }
 
   moveButton(day: number): HTMLButtonElement {

@@ -28,6 +28,8 @@ export function expectWeek(page: BoardPage, picks: Picks = {}): void {
   expect({ state: week.state, cost: week.cost, days: week.days }).to.deep.equal({ state, cost, days });
   for (const [day, sessions] of page.shownDays.entries()) {
     const used = sessions.reduce((sum, { minutes }) => sum + minutes, 0);
+    const clashes = week.clashes.filter(({ days }) => days.includes(day)).length;
+    expect(Number.parseInt(page.dayClashes(day).replace('One', '1') || '0', 10)).to.equal(clashes);
     if (used > 0) expect(page.dayTotal(day)).to.equal(`${used} of ${week.wishes.days[day] ?? ''} min`);
   }
 }

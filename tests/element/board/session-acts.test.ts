@@ -57,6 +57,22 @@ for (const { name, on, gives, stays } of cases)
     });
   });
 
+describe('the length of a session', () => {
+  it('is moved with a slider: the session stays on its day, and the others of its kind as they are', async () => {
+    const page = await openBoard();
+    await page.openCard('strength', 5);
+    expect(page.lengthSlider.ariaValueText).to.equal('50 minutes');
+    page.lengthSlider.focus();
+    const { week } = await page.heardOnce(() => page.press('ArrowLeft'));
+    expect(week?.wishes.sessions.strength).to.deep.equal([25, 45]);
+    expect(page.hasFocus(page.lengthSlider), 'the focus stays').to.equal(true);
+    await page.press('ArrowLeft');
+    expect(page.shownDays[5]).to.deep.include({ category: 'strength', minutes: 40 });
+    expectLine(page, 'strength');
+    expectWeek(page);
+  });
+});
+
 describe('lengths that were settled', () => {
   it('are left to the week again by "Cut as fits best", which is there only then', async () => {
     const page = await openBoard();

@@ -9,7 +9,6 @@ const strength = session('strength', 35, 1);
 const slow = session('slow', 35, 2);
 const intervals = session('intervals', 25, 3);
 const heavy = session('strength', 40, 4);
-const cross = session('cross', 35, 6);
 
 /** An act on a frozen week, and how its wishes differ from those of that week. */
 type Row = readonly [name: string, made: WeekWishes, from: WeekWishes, fields: Partial<WeekWishes>];

@@ -28,7 +28,7 @@ describe('a week solved step by step', { timeout: patience }, () => {
         expect(told).toEqual(solution.state === 'laid' ? [] : [{ state: 'nothing-fits', conflict: null }]);
         if (solution.state !== 'laid') expect(count).toBeGreaterThan(0);
       }),
-      runs(60, 1000),
+      runs(30, 1000),
     );
   });
 
