@@ -60,7 +60,9 @@ for (const [name, act] of Object.entries(faulty))
       return page.laid();
     };
 
-    it('every button resolves it, at the cost that the plan has for it', async () => {
+    it('every button resolves it, at the cost that the plan has for it', async function () {
+      // A page for each of up to eight buttons.
+      this.timeout(60_000);
       const first = await open();
       expect(first.week.state).to.equal('nothing-fits');
       const { waysOut } = first.week.conflict ?? { waysOut: [] };

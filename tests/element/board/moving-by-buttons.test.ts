@@ -66,7 +66,7 @@ describe('why a card is where it is', () => {
   it('says that others cost more only where they do: not of a card that was put on a worse day', async () => {
     const page = await openBoard();
     await page.openCard('intervals', 2);
-    await page.click(page.moveButton(6));
+    await page.click(page.moveButton(3));
     const text = await why(page);
     const less = page.texts('#board-tools .moves small').filter((each) => / less$/.test(each));
     expect(less.length, 'another day is better').to.be.greaterThan(0);

@@ -1,5 +1,6 @@
 import { expect } from '@open-wc/testing';
-import type { BoardPage } from './board-page.js';
+import { openSheet } from '../sheet/sheet-page.js';
+import { BoardPage } from './board-page.js';
 import { expectWeek, openBoard, scene } from './open-board.js';
 
 async function open(attributes = scene, panels = 'split week sheet'): Promise<BoardPage> {
@@ -26,6 +27,32 @@ for (const panels of ['split week sheet', 'split sheet week', 'sheet week', 'wee
       expectWeek(page);
     });
   });
+
+describe('a panel that comes later', () => {
+  it('the sheet takes over the week of the board, with what was set by hand', async () => {
+    const page = await openBoard();
+    await moveStrength(page);
+    const { wishes, days } = page.week;
+    page.element.panels = 'split week sheet';
+    await page.until(() => page.root.querySelector('.grid') !== null, 'the sheet comes');
+    await page.laid();
+    expect([page.week.wishes, page.week.days]).to.deep.equal([wishes, days]);
+    expect([shownCost(page), ...can(page)]).to.deep.equal([page.week.cost, false, false]);
+  });
+
+  it('the board lays the week of the sheet, with what was set there', async () => {
+    const page = await openSheet(scene);
+    await page.set(0, 'hours', 5);
+    page.element.panels = 'split week sheet';
+    const board = new BoardPage(page.element);
+    await board.until(() => board.root.querySelector('.board .day') !== null, 'the board comes');
+    await board.laid();
+    expect(board.element.plan?.inputs.hours).to.equal(5);
+    await board.until(() => board.root.querySelector('td[data-row="week_cost"]') !== null, 'the sheet has its cost');
+    expect(shownCost(board)).to.equal(board.week.cost);
+    expectWeek(board);
+  });
+});
 
 describe('the week in the sheet', () => {
   it('follows the board: its cost is that of the plan after every act', async () => {
