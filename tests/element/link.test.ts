@@ -16,7 +16,17 @@ const scenario: Scenario = {
   name: 'Früh am Morgen, 朝, 🏃‍♀️ & "quoted"\u{2028}\u{d800}',
   inputs: { hours: 4.1, phase: 'base', level: 'trained', event: '10k', strengthCap: 100 },
   sessions: { strength: [30, 45] },
-  week: { days: [60, 0, 45, 60, 0, 90, 120], longRun: 6 },
+  week: {
+    days: [60, 0, 45, 60, 0, 90, 120],
+    free: [1],
+    longRun: 6,
+    restDays: 2,
+    pinned: [{ category: 'tempo', minutes: 35, day: 0 }],
+    done: [],
+    passed: 0,
+    sessions: { strength: [30, 45] },
+    before: null,
+  },
   overrides: { slow_minutes: 'max(value, 90)' },
   rulesOff: ['strength-cap'],
 };

@@ -6,6 +6,7 @@ import { newSheet, scenarioOf, setInputs, setSessions, setWeek } from '../../pla
 import type { Scenario, ScenarioSheet } from '../../plan/scenarios/document.js';
 import { beginHistory, record, redo, settle, undo, type History } from '../../plan/scenarios/history.js';
 import { ScenarioPlanner, type PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
+import type { WeekRequest } from '../../plan/week/wishes.js';
 import { weekCost } from '../../training/method/week-names.js';
 import type { WeekMaker } from '../../plan/week/week-maker.js';
 import type { Method } from '../../training/method/document.js';
@@ -91,13 +92,15 @@ export class SheetStore {
   /** Takes over what was set on the planner itself, into the scenario on show. */
   follow({ inputs, picks, week }: ReadRequest): Outcome<Plan> | null {
     if (week && this.onShow.week === null) this.#begin(setWeek(this.sheet, this.onShow.id, week));
-    const { id, inputs: before, sessions } = this.onShow;
+    const { id, inputs: before, sessions, week: weekBefore } = this.onShow;
     const changed = inputNames.filter((name) => inputs[name] !== before[name]);
     const patch = Object.fromEntries(changed.map((name) => [name, inputs[name]]));
     const set = changed.length > 0 ? setInputs(this.sheet, id, patch) : this.sheet;
     const isSamePick = JSON.stringify(picks) === JSON.stringify(sessions);
     const picked = isSamePick ? set : setSessions(set, id, picks);
-    this.change(week ? setWeek(picked, id, week) : picked, `${id} ${changed.join()}`);
+    const isHandled = week !== null && weekBefore !== null && handledApart(week) !== handledApart(weekBefore);
+    // What is done to the week by hand is a step each time; minutes of days move by slider.
+    this.change(week ? setWeek(picked, id, week) : picked, isHandled ? null : `${id} ${changed.join()}`);
     return this.shown?.outcome ?? null;
   }
 
@@ -113,3 +116,6 @@ export class SheetStore {
     this.#history = history;
   }
 }
+
+/** Everything wished of a week but the minutes of its days, to be compared. */
+const handledApart = (week: WeekRequest): string => JSON.stringify({ ...week, days: [] });

@@ -17,28 +17,30 @@ export function anyWeeks({ rounding: { step } }: Pick<Method, 'rounding'>): fc.A
     maxLength: 8,
     selector: (session: PlacedSession) => `${session.category} ${session.day}`,
   });
-  return fc
-    .record({
-      days: fc.array(fc.integer({ min: 0, max: 1440 }), perDay),
-      free: fc.uniqueArray(day),
-      longRun: fc.option(day, { nil: null }),
-      restDays: fc.option(fc.nat(7), { nil: null }),
-      sessionsADay: fc.option(fc.integer({ min: 1, max: 5 }), { nil: null }),
-      placed,
-      donePart: fc.nat(8),
-      passed: fc.nat(7),
-      sessions: fc
-        .subarray([...categoryIds])
-        .chain((ids) => fc.record(Object.fromEntries(ids.map((id) => [id, lengths])), plain)),
-      before: fc.option(fc.array(fc.array(fc.record({ category, minutes }, plain), { maxLength: 5 }), perDay), {
-        nil: null,
-      }),
-    })
-    // In the order of the schema, or the text of a sheet read back would be another.
-    .map(({ days, free, longRun, restDays, sessionsADay, placed: all, donePart, passed, sessions, before }) => ({
-      ...{ days, free, longRun },
-      ...(restDays === null ? {} : { restDays }),
-      ...(sessionsADay === null ? {} : { sessionsADay }),
-      ...{ pinned: all.slice(donePart), done: all.slice(0, donePart), passed, sessions, before },
-    }));
+  return (
+    fc
+      .record({
+        days: fc.array(fc.integer({ min: 0, max: 1440 }), perDay),
+        free: fc.uniqueArray(day),
+        longRun: fc.option(day, { nil: null }),
+        restDays: fc.option(fc.nat(7), { nil: null }),
+        sessionsADay: fc.option(fc.integer({ min: 1, max: 5 }), { nil: null }),
+        placed,
+        donePart: fc.nat(8),
+        passed: fc.nat(7),
+        sessions: fc
+          .subarray([...categoryIds])
+          .chain((ids) => fc.record(Object.fromEntries(ids.map((id) => [id, lengths])), plain)),
+        before: fc.option(fc.array(fc.array(fc.record({ category, minutes }, plain), { maxLength: 5 }), perDay), {
+          nil: null,
+        }),
+      })
+      // In the order of the schema, or the text of a sheet read back would be another.
+      .map(({ days, free, longRun, restDays, sessionsADay, placed: all, donePart, passed, sessions, before }) => ({
+        ...{ days, free, longRun },
+        ...(restDays === null ? {} : { restDays }),
+        ...(sessionsADay === null ? {} : { sessionsADay }),
+        ...{ pinned: all.slice(donePart), done: all.slice(0, donePart), passed, sessions, before },
+      }))
+  );
 }
