@@ -4,7 +4,7 @@ import { inputNames } from '../plan/inputs.js';
 import type { Planner } from '../plan/planner.js';
 import type { Problem } from '../problem.js';
 import type { ByCategory, CategoryId } from '../training/method/ids.js';
-import { actedRules } from '../words/acted-rules.js';
+import { hasNotes } from '../words/acted-rules.js';
 import { statusMessage } from '../words/week-sentence.js';
 import { readNumber } from '../words/read-number.js';
 import { baseStyles } from './base.styles.js';
@@ -113,13 +113,15 @@ export class WeekwrightPlanner extends LitElement {
       this.#picks = sessions;
       this.#finishAct();
     },
-    finish: () => {
-      this.#finishAct();
-    },
+    finish: () => this.#finishAct(),
+    // What a person has done goes on, and the page hears how it ends.
+    arrive: () => (this.#week.plan === this.#actPlan ? this.#finishAct() : this.requestUpdate()),
   });
   #picks: Partial<ByCategory<readonly number[]>> = {};
   #drafts: Partial<Record<NumberField, Draft>> = {};
   readonly #why = new WhyController(this);
+  /** The plan that the last act made. */
+  #actPlan: Plan | null = null;
   readonly #week = new Week();
 
   /** The plan on show; null until the planner is ready. */
@@ -146,10 +148,8 @@ export class WeekwrightPlanner extends LitElement {
 
   /** True where something is wrong or was asked, or the week has something to say. */
   get #needsMore(): boolean {
-    const { plan } = this.#week;
     const isFaulty = this.problems.length > 0 || Object.keys(this.#drafts).length > 0;
-    const hasNotes = plan !== null && actedRules(plan).length + plan.notices.length > 0;
-    return isFaulty || hasNotes || this.#methods.isOwn || this.#why.asked !== null;
+    return isFaulty || hasNotes(this.#week.plan) || this.#methods.isOwn || this.#why.asked !== null;
   }
 
   /**
@@ -189,7 +189,8 @@ export class WeekwrightPlanner extends LitElement {
   #request({ method }: Planner): PlanRequest {
     const given = inputNames.map((name) => [name, this[name]] as const);
     const inputs: object = Object.fromEntries(given.filter(([, value]) => value !== undefined && value !== null));
-    return { ...inputs, sessions: this.#picks, week: this.#late.week(this.days, method) };
+    const week = this.#late.week(this.days, method);
+    return { ...inputs, sessions: this.#picks, ...(week ? { week } : {}) };
   }
 
   #panelsWanted(): ReturnType<typeof readPanels> {
@@ -254,14 +255,13 @@ export class WeekwrightPlanner extends LitElement {
     this.#replan();
     this.requestUpdate();
     const { outcome, plan } = this.#week;
+    this.#actPlan = plan;
     if (outcome?.ok !== true || plan === before) return;
-    this.#status.tell(() => this.#statusText());
+    this.#status.tell(() => {
+      const view = this.#view();
+      return view ? statusMessage(view.words, view.method, view.plan) : '';
+    });
     this.dispatchEvent(new PlanChangeEvent(outcome.value));
-  }
-
-  #statusText(): string {
-    const view = this.#view();
-    return view ? statusMessage(view.words, view.method, view.plan) : '';
   }
 
   #view(): View | null {

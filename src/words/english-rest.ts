@@ -22,6 +22,7 @@ export const rest: Messages = {
   'board.card.title': '{kind}, {minutes}, on {day}',
   'board.why.free': 'Nothing clashes here.',
   'board.why.best': 'On any other day the week would cost more.',
+  'board.why.cheaper': 'Cheaper: {days}.',
   'board.why.as-well': 'As good: {days}.',
   'board.length': 'Length',
   'board.day.clashes': { one: 'One clash', other: '{count} clashes' },

@@ -8,4 +8,6 @@ export interface BoardSeat {
   readonly picks: () => WeekAsked['picks'];
   /** Plans again, as a person's act. */
   readonly finish: () => void;
+  /** Plans again: a week that was looked for is there. */
+  readonly arrive: () => void;
 }

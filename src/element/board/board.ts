@@ -70,6 +70,10 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
     seat.host.addController(this);
   }
 
+  hostConnected(): void {
+    this.update();
+  }
+
   hostDisconnected(): void {
     this.#trials.stop();
     // What was left is asked for again once the planner is back.
@@ -100,10 +104,11 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
 
   #begin(days: string | null, method: Method): void {
     if (this.#begun?.days === days && this.#begun.method === method) return;
+    const isOther = days !== null && days !== this.#begun?.days;
     const read = days === null ? null : readDays(days, method);
     const minutes = read?.ok ? read.value : firstTemplate(method);
     this.#begun = { days, method, request: { days: minutes }, problems: read?.ok === false ? read.problems : [] };
-    if (days !== null) this.#own = null;
+    if (isOther) this.#own = null;
   }
 
   /** Takes over wishes that were set elsewhere. */
@@ -194,8 +199,7 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
   /** A week that took long is there: whoever planned with it plans again. */
   #arrive(): void {
     this.#maker = createWeekMaker(this.#solver.solve);
-    this.#seat.finish();
-    this.update();
+    this.#seat.arrive();
   }
 }
 

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import {
+  canMove,
   mergeCards,
   missCard,
   moveCard,
@@ -21,6 +22,8 @@ import { actButton } from './act-button.js';
 import type { BoardView } from './board-view.js';
 import { cardKey } from './card.js';
 import { costAgainst, weekWith } from './carried-line.js';
+
+const minutesInADay = 24 * 60;
 
 /** Everything that can be done with a session: where else it could be, how long, done or missed; and why it is there. */
 export function cardTools(view: BoardView, card: Card): TemplateResult {
@@ -54,12 +57,18 @@ function whyHere(view: BoardView, card: Card): TemplateResult {
     </div>`;
 }
 
-/** Whether other days would do as well. */
+/** Whether other days would do better, or as well; nothing while that is not known. */
 function otherDays({ words, week }: BoardView, card: Card, weeks: readonly (PlanWeek | null)[]): string {
-  const asGood = weeks.flatMap((other, day) => (day !== card.day && other?.cost === week.cost ? [day] : []));
-  return asGood.length === 0
-    ? words.say('board.why.best')
-    : words.say('board.why.as-well', { days: dayNames(words, asGood) });
+  const daysWhere = (isSo: (cost: number, here: number) => boolean): number[] =>
+    weeks.flatMap((other, day) => {
+      const cost = other?.cost ?? null;
+      return day !== card.day && cost !== null && week.cost !== null && isSo(cost, week.cost) ? [day] : [];
+    });
+  const cheaper = daysWhere((cost, here) => cost < here);
+  const asGood = daysWhere((cost, here) => cost === here);
+  if (cheaper.length > 0) return words.say('board.why.cheaper', { days: dayNames(words, cheaper) });
+  if (asGood.length > 0) return words.say('board.why.as-well', { days: dayNames(words, asGood) });
+  return weeks.some((other) => other?.state === 'looking') ? '' : words.say('board.why.best');
 }
 
 function moveButton(
@@ -69,12 +78,14 @@ function moveButton(
 ): TemplateResult {
   const { words, board, week } = view;
   const isHere = day === card.day;
+  const isOpen = canMove(week, card, day);
   return html`<button
     type="button"
     class="act"
     aria-pressed=${isHere ? 'true' : 'false'}
+    aria-disabled=${isHere || isOpen ? 'false' : 'true'}
     @click=${() => {
-      if (isHere) return;
+      if (isHere || !isOpen) return;
       board.opened = { category: card.category, day };
       board.focusOn('#board-tools-title');
       board.act(moveCard(week, card, day));
@@ -142,7 +153,7 @@ function lengthButtons(view: BoardView, card: Card): TemplateResult[] {
     actButton(words.say('board.shorter', { step: words.minutes(step) }), shorter && doing(view, shorter)),
     actButton(
       words.say('board.longer', { step: words.minutes(step) }),
-      doing(view, () => resizeCard(week, card, minutes + step)),
+      minutes + step > minutesInADay ? null : doing(view, () => resizeCard(week, card, minutes + step)),
     ),
     actButton(
       words.say('board.split'),
@@ -151,7 +162,9 @@ function lengthButtons(view: BoardView, card: Card): TemplateResult[] {
     ...others.map((other) =>
       actButton(
         words.say('board.merge', { day: dayName(words, other.day) }),
-        doing(view, () => mergeCards(week, card, other), `[data-key="${cardKey(card)}"]`),
+        minutes + other.minutes > minutesInADay
+          ? null
+          : doing(view, () => mergeCards(week, card, other), `[data-key="${cardKey(card)}"]`),
       ),
     ),
     actButton(

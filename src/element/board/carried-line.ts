@@ -1,12 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { moveCard } from '../../plan/week/acts.js';
+import { canMove, moveCard } from '../../plan/week/acts.js';
 import type { Card } from '../../plan/week/cards.js';
 import type { PlanWeek } from '../../plan/week/document.js';
 import type { BoardView } from './board-view.js';
 
 /** What the week would be with a session on another day, where it stays. */
 export function weekWith({ board, week }: BoardView, card: Card, day: number): PlanWeek | null {
-  return day === card.day ? week : board.tryOut(moveCard(week, card, day));
+  if (day === card.day) return week;
+  return canMove(week, card, day) ? board.tryOut(moveCard(week, card, day)) : null;
 }
 
 /** What a week costs against the one on show: "5, 3 more". */

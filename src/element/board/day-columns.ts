@@ -88,7 +88,7 @@ function dayMinutes(view: BoardView, day: number): TemplateResult {
   };
   const type = (text: string): void => {
     const minutes = readNumber(text);
-    const path = words.say(`quantity.${dayQuantities[day] ?? ''}`);
+    const path = words.capital(words.say(`quantity.${dayQuantities[day] ?? ''}`));
     const problem = minutes === null ? notANumber(path, text) : minutesProblem(path, minutes);
     if (problem) board.drafts.keep(day, { text, problem });
     else if (minutes !== null) set(minutes);

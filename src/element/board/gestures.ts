@@ -1,4 +1,4 @@
-import { moveCard } from '../../plan/week/acts.js';
+import { canMove, moveCard } from '../../plan/week/acts.js';
 import type { Card } from '../../plan/week/cards.js';
 import { categoryName } from '../../words/category-name.js';
 import { dayName } from '../../words/week/day-name.js';
@@ -32,7 +32,10 @@ function handleKey(view: BoardView, card: Card, { key, currentTarget }: Keyboard
   if (key === ' ' || key === 'Enter') putDown(view);
   else if (key === 'Escape') leave(view);
   else if (ways[key]) carryTo(view, board.carrying.day + ways[key] * (isRightToLeft(currentTarget, key) ? -1 : 1));
-  else return key === 'Tab' && leave(view);
+  else {
+    if (key === 'Tab') leave(view, 'let it go');
+    return false;
+  }
   return true;
 }
 
@@ -74,19 +77,19 @@ function putDown(view: BoardView): void {
   const { carrying } = board;
   board.carrying = null;
   if (!carrying) return;
-  const { card, day } = carrying;
+  const { card } = carrying;
+  const day = canMove(week, card, carrying.day) ? carrying.day : card.day;
   board.focusOn(`[data-key="${cardKey({ ...card, day })}"]`);
   board.message = words.say('board.told.put-down', { day: dayName(words, day) });
   if (day === card.day) board.update();
   else board.act(moveCard(week, card, day));
 }
 
-function leave({ words, board }: BoardView): false {
+function leave({ words, board }: BoardView, focus: 'keep it' | 'let it go' = 'keep it'): void {
   const { carrying } = board;
   board.carrying = null;
-  if (carrying) board.focusOn(`[data-key="${cardKey(carrying.card)}"]`);
+  if (carrying && focus === 'keep it') board.focusOn(`[data-key="${cardKey(carrying.card)}"]`);
   board.say(words.say('board.told.left'));
-  return false;
 }
 
 /** Drags a session with a pointer; on a touch screen by its grip, so that the page can still be scrolled. */

@@ -37,9 +37,29 @@ export function inWorker(
 
 function createWorker(): Worker | null {
   try {
-    return new Worker(new URL('./weekwright-week-worker.js', import.meta.url), { type: 'module' });
+    const address = trusted(new URL('./weekwright-week-worker.js', import.meta.url));
+    const worker: unknown = Reflect.construct(Worker, [address, { type: 'module' }]);
+    return worker instanceof Worker ? worker : null;
   } catch {
     isPossible = false;
     return null;
   }
+}
+
+/** Made once: a page may allow a name for one policy only. */
+let policy: unknown;
+
+/** Where a page trusts addresses of scripts only by a policy, ours is named `weekwright`. TypeScript does not know of them. */
+function trusted(url: URL): unknown {
+  policy ??= call(Reflect.get(globalThis, 'trustedTypes'), 'createPolicy', [
+    'weekwright',
+    { createScriptURL: (text: string) => text },
+  ]);
+  return call(policy, 'createScriptURL', [url.href]) ?? url;
+}
+
+function call(object: unknown, name: string, values: readonly unknown[]): unknown {
+  if (typeof object !== 'object' || object === null) return undefined;
+  const method: unknown = Reflect.get(object, name);
+  return typeof method === 'function' ? Reflect.apply(method, object, values) : undefined;
 }

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { addSession, settleSessions } from '../../plan/week/acts.js';
 import { categoryIds, type CategoryId } from '../../training/method/ids.js';
+import { dayQuantities } from '../../training/method/week-names.js';
 import { categoryName } from '../../words/category-name.js';
 import { actButton } from './act-button.js';
 import type { BoardView } from './board-view.js';
@@ -49,9 +50,11 @@ function kindRow(view: BoardView, category: CategoryId): TemplateResult {
     <td class="acts">
       ${actButton(
         words.say('board.add'),
-        () => {
-          board.act(addSession(week, category, typicalMinutes(view, category)));
-        },
+        sessions.length >= dayQuantities.length
+          ? null
+          : () => {
+              board.act(addSession(week, category, typicalMinutes(view, category)));
+            },
         name,
       )}
       ${

@@ -22,6 +22,8 @@ export interface LateSeat {
   readonly show: (inputs: PlanInputs, sessions: WeekAsked['picks']) => void;
   /** Plans again, as a person's act. */
   readonly finish: () => void;
+  /** Plans again: what was looked for is there. */
+  readonly arrive: () => void;
 }
 
 /** The panels that are fetched where a page shows them, and what they have to do with each other. */
@@ -29,7 +31,7 @@ export class LatePanels {
   readonly #sheet;
   readonly #board;
 
-  constructor({ host, more, view, picks, show, finish }: LateSeat) {
+  constructor({ host, more, view, picks, show, finish, arrive }: LateSeat) {
     this.#sheet = new LatePanelController(host, more, {
       place: '.sheet',
       view,
@@ -50,7 +52,7 @@ export class LatePanels {
       view,
       load: async () => {
         const { Board, styles } = await import('../board/board.js');
-        return { styles, panel: new Board({ host, picks, finish }) };
+        return { styles, panel: new Board({ host, picks, finish, arrive }) };
       },
     });
   }

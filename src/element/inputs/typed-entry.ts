@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import type { NumberInput } from '../../training/method/document.js';
 import type { Words } from '../../words/words.js';
+import { beginTyping, endTyping, typedText } from '../parts/typed-text.js';
 import type { Draft } from '../view.js';
 
 export interface TypedEntryOptions {
@@ -28,9 +28,12 @@ export function typedEntry(words: Words, options: TypedEntryOptions): TemplateRe
     aria-labelledby=${labelledBy ?? nothing}
     aria-describedby=${describedBy}
     aria-invalid=${draft ? 'true' : 'false'}
-    .value=${live(draft?.text ?? words.number(value, 2))}
-    @change=${({ currentTarget }: Event) => {
-      if (currentTarget instanceof HTMLInputElement) type(currentTarget.value);
+    ${typedText(draft?.text ?? words.number(value, 2))}
+    @input=${beginTyping}
+    @blur=${endTyping}
+    @change=${(event: Event) => {
+      const text = endTyping(event);
+      if (text !== null) type(text);
     }}
   />`;
 }

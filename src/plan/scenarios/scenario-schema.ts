@@ -1,13 +1,9 @@
 import * as v from 'valibot';
 import { categoryIds, eventIds, levelIds, phaseIds } from '../../training/method/ids.js';
 import { formula, minutes, name } from '../../training/method/schema.js';
+import { object, strictObject } from '../strict-object.js';
 import { wishesSchema } from '../week/wishes-schema.js';
 import { mostScenarios, scenarioLimits, unusableKeys } from './document.js';
-
-const isPlain = (value: unknown): boolean => typeof value === 'object' && value !== null && !Array.isArray(value);
-/** Without this, an empty list passes for an object without fields. */
-const object = v.custom<Readonly<Record<string, unknown>>>(isPlain);
-const strictObject = <T extends v.ObjectEntries>(entries: T) => v.pipe(object, v.strictObject(entries));
 
 /** Its length comes first: nobody wants to hear of the faults of ten thousand entries. */
 const list = <T extends v.GenericSchema>(entry: T, most: number) =>

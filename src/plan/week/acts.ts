@@ -28,7 +28,13 @@ export function dayFellOut({ wishes, days }: Week, day: number): WeekWishes {
   return { ...(wishes.free.includes(day) ? wishes : toggleFree(wishes, day)), pinned: others, before: days };
 }
 
-/** Puts a session on another day, where it stays. One of the same kind that lies there makes way. */
+/** True where a session can be put on a day: what is done stays, and days that are over take nothing. */
+export function canMove({ wishes }: Pick<Week, 'wishes'>, { category, day: from }: CardPlace, day: number): boolean {
+  const isDone = (at: number): boolean => wishes.done.some(isAt({ category, day: at }));
+  return !isDone(from) && !isDone(day) && day >= wishes.passed;
+}
+
+/** Puts a session on another day, where it stays. One of the same kind that lies there makes way. See `canMove`. */
 export function moveCard({ wishes, days }: Week, card: PlacedSession, day: number): WeekWishes {
   const { category, minutes } = card;
   const pinned = wishes.pinned.filter((each) => !isAt(card)(each) && !isAt({ category, day })(each));
@@ -61,7 +67,7 @@ export function missCard(week: Week, missed: CardPlace): WeekWishes {
   return {
     ...wishes,
     pinned: wishes.pinned.filter((each) => !isOver(each)),
-    done: [...wishes.done.filter((each) => !isOver(each)), ...over.map(asPlaced)],
+    done: [...wishes.done.filter((each) => !over.some(isAt(each))), ...over.map(asPlaced)],
     passed: Math.max(wishes.passed, missed.day + 1),
     before: days,
   };

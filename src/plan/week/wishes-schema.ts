@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { categoryIds } from '../../training/method/ids.js';
+import { strictObject } from '../strict-object.js';
 import { dayCount } from '../../training/week/day-sets.js';
 
 const minutesInADay = 24 * 60;
@@ -14,12 +15,12 @@ const none = () => [];
 
 const sessionEntries = { category: v.picklist(categoryIds), minutes: whole(1, minutesInADay) };
 export const daySession = v.strictObject(sessionEntries);
-const placed = v.strictObject({ ...sessionEntries, day });
+const placed = strictObject({ ...sessionEntries, day });
 /** A kind on every day. */
 const mostPlaced = categoryIds.length * dayCount;
 
 /** What a request may say of a week; what goes across fields is checked in `read-wishes.ts`. */
-export const wishesSchema = v.strictObject({
+export const wishesSchema = strictObject({
   days: perDay(whole(0, minutesInADay)),
   free: v.optional(list(day, dayCount), none),
   longRun: v.optional(v.nullable(day), null),
@@ -29,7 +30,7 @@ export const wishesSchema = v.strictObject({
   done: v.optional(list(placed, mostPlaced), none),
   passed: v.optional(whole(0, dayCount), 0),
   sessions: v.optional(
-    v.strictObject(v.entriesFromList(categoryIds, v.exactOptional(list(sessionEntries.minutes, dayCount)))),
+    strictObject(v.entriesFromList(categoryIds, v.exactOptional(list(sessionEntries.minutes, dayCount)))),
     () => ({}),
   ),
   before: v.optional(v.nullable(perDay(list(daySession, categoryIds.length))), null),

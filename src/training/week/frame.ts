@@ -64,10 +64,13 @@ export const spread = Int32Array.from({ length: 128 }, (_, days) => {
   return fields;
 });
 
-/** True where a day has more sessions than allowed. */
-export function isOverfull(perDay: number, sessionsADay: number): boolean {
-  return ((perDay + (7 - sessionsADay) * 0x1111111) & 0x8888888) !== 0;
+/** What, added to sessions by day, sets the top bit of a field that is over its limit, which is 1 to 7. */
+export function marginOf(limits: readonly number[]): number {
+  return limits.reduce((fields, limit, day) => fields | ((7 - limit) << (4 * day)), 0);
 }
+
+/** True where a day has more sessions than allowed. */
+export const isOverfull = (perDay: number, margin: number): boolean => ((perDay + margin) & 0x8888888) !== 0;
 
 /** How many days have two sessions or more. */
 export function crowdedDays(perDay: number): number {

@@ -1,5 +1,6 @@
 import { choicesOf } from './choices.js';
 import { fixedSteps, type Choice } from './choice.js';
+import { daySetOf, type DaySet } from './day-sets.js';
 import type { KindNeed, WeekProblem } from './week-problem.js';
 import { fixedHaveRoom, roomLeft } from './week-room.js';
 
@@ -14,6 +15,8 @@ export interface Lane {
   /** The steps that it must have, and those that it would like; settled sessions must be what they are. */
   readonly least: number;
   readonly target: number;
+  /** Days on which it is done. */
+  readonly done: DaySet;
   /** True where a day has one session at most of this kind and others. */
   readonly isGrouped: boolean;
   /** Kinds with a lower rank are laid first. */
@@ -37,10 +40,15 @@ export function lanesOf(problem: WeekProblem): Lane[] {
       fixedCount: fixed.filter((steps) => steps > 0).length,
       least: settled ?? need.least,
       target: settled ?? Math.floor(need.rounded),
+      done: doneDays(problem, need),
       isGrouped: problem.rules.one_a_day.includes(need.category),
       rank: -weightOfPairs(problem, need),
     };
   });
+}
+
+function doneDays({ fixed }: WeekProblem, { category }: KindNeed): DaySet {
+  return daySetOf(fixed.filter((each) => each.isDone && each.category === category).map(({ day }) => day));
 }
 
 /** Kinds that clash most decide most. */

@@ -2,18 +2,21 @@ import type { Choice } from './choice.js';
 import { weights } from './choice.js';
 import { countDays, dayCount, has, type DaySet } from './day-sets.js';
 import { Filling } from './filling.js';
-import { crowdedDays, isOverfull, spread, type Frame } from './frame.js';
+import { crowdedDays, isOverfull, marginOf, spread, type Frame } from './frame.js';
 import type { Lane } from './lane.js';
 import { countCost } from './pair-costs.js';
 import type { PairTally } from './pair-tally.js';
 import type { WeekProblem } from './week-problem.js';
-import { usableDays } from './week-room.js';
+import { sessionLimits, usableDays } from './week-room.js';
 
 /** Works out, for a frame, what is left to the kinds not yet laid, and the least that a layout from there on weighs. */
 export class LookAhead {
   readonly crowdWeight: number;
   readonly missWeight: number;
-  readonly #sessionsADay: number;
+  readonly #limits: readonly number[];
+  readonly #margin: number;
+  /** The most sessions that any day may have. */
+  readonly #mostADay: number;
   /** Each session beyond the first of a day crowds it, at least in part. */
   readonly #crowdShare: number;
   readonly #lanes: readonly Lane[];
@@ -30,11 +33,13 @@ export class LookAhead {
   #fewest = 0;
 
   constructor(problem: WeekProblem, lanes: readonly Lane[], tally: PairTally) {
-    const { rules, sessionsADay } = problem;
+    const { rules } = problem;
+    this.#limits = sessionLimits(problem);
+    this.#margin = marginOf(this.#limits);
+    this.#mostADay = Math.max(...this.#limits);
     this.crowdWeight = weights.cost * countCost(rules, 'crowded-day');
     this.missWeight = weights.cost * countCost(rules, 'missed-minutes');
-    this.#sessionsADay = sessionsADay;
-    this.#crowdShare = sessionsADay > 1 ? this.crowdWeight / (sessionsADay - 1) : 0;
+    this.#crowdShare = this.#mostADay > 1 ? this.crowdWeight / (this.#mostADay - 1) : 0;
     this.#lanes = lanes;
     this.#tally = tally;
     this.#usable = usableDays(problem);
@@ -88,10 +93,10 @@ export class LookAhead {
     const source = before.left[kind]!;
     const left = frame.left[kind]!;
     const values = frame.values[kind]!;
-    const forbidden = frame.closed | (lane.isGrouped ? frame.grouped : 0) | this.#shortDays(frame, lane);
+    const forbidden = frame.closed | (lane.isGrouped ? frame.grouped & ~lane.done : 0) | this.#shortDays(frame, lane);
     const scarce = this.#scarceDays(frame, lane);
     // With three sessions a day, kinds may share the cost of crowding it.
-    const crowdWeight = this.#sessionsADay > 2 ? 0 : this.crowdWeight;
+    const crowdWeight = this.#mostADay > 2 ? 0 : this.crowdWeight;
     let size = 0;
     let open = 0;
     this.#value = this.#counted = this.#bare = this.#bareCounted = this.#fewest = Number.POSITIVE_INFINITY;
@@ -100,7 +105,7 @@ export class LookAhead {
       const { days } = choice;
       // The choices of a kind are in the order of what they cost by themselves.
       if (choice.own >= limit) break;
-      if ((days & forbidden) !== 0 || isOverfull(frame.perDay + spread[days]!, this.#sessionsADay)) continue;
+      if ((days & forbidden) !== 0 || isOverfull(frame.perDay + spread[days]!, this.#margin)) continue;
       const lost = (days & scarce) === 0 ? 0 : this.#lostSteps(frame, lane, choice);
       if (lost < 0) continue;
       const alone = choice.own + this.#tally.atLeast(frame.pairs, kind, choice) + this.missWeight * lost;
@@ -132,8 +137,8 @@ export class LookAhead {
     let places = 0;
     for (let day = 0; day < dayCount; day += 1) {
       if (has(closed, day)) continue;
-      const free = this.#sessionsADay - ((perDay >> (4 * day)) & 15);
-      places += Math.min(free, Math.floor(room[day]! / shortest));
+      const free = this.#limits[day]! - ((perDay >> (4 * day)) & 15);
+      places += Math.max(0, Math.min(free, Math.floor(room[day]! / shortest)));
     }
     return places;
   }

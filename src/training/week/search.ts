@@ -88,6 +88,7 @@ export class WeekSearch {
     root.closed = closed;
     root.next = 0;
     root.least.fill(0);
+    root.grouped = this.#lanes.reduce((days, { isGrouped, done }) => (isGrouped ? days | done : days), 0);
     root.room.set(this.#room);
     for (const day of daysOf(closed)) root.room[day] = 0;
     this.#lanes.forEach(({ choices }, kind) => {

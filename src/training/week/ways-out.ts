@@ -1,4 +1,5 @@
 import { evenCuts } from '../sessions/even-cuts.js';
+import { conflictIn } from './conflict.js';
 import { clashesOf } from './clashes.js';
 import { dayBit } from './day-sets.js';
 import { canLay, lay } from './lay.js';
@@ -6,8 +7,11 @@ import type { Steps } from './steps.js';
 import type { KindNeed, WeekProblem } from './week-problem.js';
 import type { Change, WayOut, Wish } from './wish.js';
 
-/** Most minutes that a change adds to a day. */
+/** Most minutes that a change adds to a day, and that a day can have. */
 const mostMoreMinutes = 240;
+const minutesInADay = 24 * 60;
+/** Most changes that are proposed together where each conflict is taken by itself. */
+const mostTogether = 12;
 
 /**
  * What would help where nothing fits, the cheapest first: by what the week then costs, and 1 for each step that a day
@@ -19,8 +23,9 @@ export function* waysOut(problem: WeekProblem, conflict: readonly Wish[]): Steps
     single.push(...helpful(problem, wish));
     yield;
   }
-  const ways =
-    single.length > 0 ? single.map((change) => [change]) : [...fewerSessions(problem), ...moreEverywhere(problem)];
+  const ways = single.map((change) => [change]);
+  if (ways.length === 0)
+    ways.push(...fewerSessions(problem), ...moreEverywhere(problem), ...(yield* oneByOne(problem)));
   const priced: ReturnType<typeof priceOf> = [];
   for (const changes of ways) {
     priced.push(...priceOf(problem, changes));
@@ -90,7 +95,12 @@ function leastThatHelps(problem: WeekProblem, tries: readonly Change[]): Change 
 function changesTo(problem: WeekProblem, { kind, day, category, amount }: Wish): Change[] {
   switch (kind) {
     case 'day-minutes':
-      return moreMinutes(problem).map((minutes) => ({ ...nothing, kind: 'more-minutes', day, amount: minutes }));
+      return moreMinutes(problem, amount).map((minutes) => ({
+        ...nothing,
+        kind: 'more-minutes',
+        day,
+        amount: minutes,
+      }));
     case 'free-day':
       return [{ ...nothing, kind: 'use-free-day', day }];
     case 'long-run':
@@ -114,8 +124,11 @@ function changesTo(problem: WeekProblem, { kind, day, category, amount }: Wish):
   }
 }
 
-const moreMinutes = ({ step }: WeekProblem): number[] =>
-  Array.from({ length: Math.floor(mostMoreMinutes / step) }, (_, index) => (index + 1) * step);
+/** What could be added to a day that has so many minutes. */
+function moreMinutes({ step }: WeekProblem, had: number): number[] {
+  const most = Math.min(mostMoreMinutes, minutesInADay - had);
+  return Array.from({ length: Math.max(0, Math.floor(most / step)) }, (_, index) => (index + 1) * step);
+}
 
 /** The whole numbers from one to another, both included, none where the first is beyond the last. */
 function countsTo(first: number, last: number): number[] {
@@ -163,10 +176,28 @@ function fewerSessions(problem: WeekProblem): Change[][] {
 
 const countOf = ({ sessions, wished }: KindNeed): number => sessions?.length ?? wished;
 
+/** Which wish of a conflict gives way first where several have to. */
+const givesWay = ['pinned', 'free-day', 'long-run', 'rest-days', 'sessions-a-day', 'minutes', 'day-minutes'] as const;
+
+/** Takes one conflict after the other, and changes a wish of each as far as it goes. */
+function* oneByOne(problem: WeekProblem): Steps<Change[][]> {
+  const changes: Change[] = [];
+  for (let current = problem; !canLay(current);) {
+    const conflict = yield* conflictIn(current);
+    const wishes = [...conflict].sort((one, other) => givesWay.indexOf(one.kind) - givesWay.indexOf(other.kind));
+    const [change] = wishes.flatMap((wish) => changesTo(current, wish).slice(-1));
+    if (!change || changes.length >= mostTogether) return [];
+    changes.push(change);
+    current = changed(current, change);
+  }
+  return [changes];
+}
+
 /** The same minutes more on every day that has any. */
 function moreEverywhere(problem: WeekProblem): Change[][] {
   const days = problem.room.flatMap((steps, day) => (steps > 0 ? [day] : []));
-  const ways = moreMinutes(problem).map((amount) =>
+  const longest = Math.max(...problem.room) * problem.step;
+  const ways = moreMinutes(problem, longest).map((amount) =>
     days.map((day): Change => ({ ...nothing, kind: 'more-minutes', day, amount })),
   );
   return ways.filter((changes) => helps(problem, changes)).slice(0, 1);

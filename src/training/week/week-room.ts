@@ -25,11 +25,23 @@ export function usableDays(problem: WeekProblem): DaySet {
   );
 }
 
+const doneDays = ({ fixed }: WeekProblem): DaySet =>
+  daySetOf(fixed.filter(({ isDone }) => isDone).map(({ day }) => day));
+
+/** The most sessions that each day may have: what is done may be more than what is allowed. */
+export function sessionLimits({ fixed, sessionsADay }: WeekProblem): number[] {
+  return Array.from({ length: dayCount }, (_, day) =>
+    Math.max(sessionsADay, fixed.filter((each) => each.isDone && each.day === day).length),
+  );
+}
+
 /** Every set of days that could be kept free so that there are just enough of them; none where that is impossible. */
 export function restDaySets(problem: WeekProblem): DaySet[] {
   const usable = usableDays(problem);
   const taken = problem.fixed.reduce((days, { day }) => days | dayBit(day), 0);
-  const missing = Math.max(0, problem.restDays - (dayCount - countDays(usable)));
+  // Who has trained on every day has no rest day to be asked for.
+  const most = dayCount - countDays(doneDays(problem));
+  const missing = Math.max(0, Math.min(problem.restDays, most) - (dayCount - countDays(usable)));
   const sets: DaySet[] = [];
   for (let days = 0; days <= everyDay; days += 1)
     if (countDays(days) === missing && (days & ~(usable & ~taken)) === 0) sets.push(days);
