@@ -67,7 +67,7 @@ export function missCard(week: Week, missed: CardPlace): WeekWishes {
   return {
     ...wishes,
     pinned: wishes.pinned.filter((each) => !isOver(each)),
-    done: [...wishes.done.filter((each) => !over.some(isAt(each))), ...over.map(asPlaced)],
+    done: [...wishes.done.filter((each) => ![missed, ...over].some(isAt(each))), ...over.map(asPlaced)],
     passed: Math.max(wishes.passed, missed.day + 1),
     before: days,
   };

@@ -48,9 +48,13 @@ export function laidOut(problem: WeekProblem, found: Found): Laid {
 }
 
 /** Every session that could be the long run, at every length that it could have. */
-function waysOf({ longRun }: WeekProblem, { chosen }: Found): LongChoice[] {
+function waysOf({ longRun, fixed }: WeekProblem, { chosen }: Found): LongChoice[] {
   const { days, low, high } = chosen[categoryIds.indexOf('slow')]!;
-  const lengths = { least: Math.min(...daysOf(days).map((day) => low[day]!)), most: Math.max(...high) };
+  const own = fixedSteps({ fixed }, { category: 'slow' });
+  const lengths = {
+    least: Math.min(...daysOf(days).map((day) => low[day]! + own[day]!)),
+    most: Math.max(...daysOf(days).map((day) => high[day]! + own[day]!)),
+  };
   return longDays(days, longRun).flatMap((day) => longChoices(days, day, lengths));
 }
 

@@ -1,6 +1,7 @@
 import type { ClashMember, PairClash, WeekRules } from '../method/document.js';
-import { categoryIds, type CategoryId } from '../method/ids.js';
-import { countDays, daysEarlier, type DaySet } from './day-sets.js';
+import type { CategoryId } from '../method/ids.js';
+import type { WeekProblem } from './week-problem.js';
+import { daysEarlier, type DaySet } from './day-sets.js';
 
 /** Days on which each kind has a session, and the day of the long run (as a set; empty where there is none). */
 export type DaysTaken = Readonly<Record<ClashMember, DaySet>>;
@@ -20,31 +21,27 @@ export function pairDays({ first, then, days_apart }: PairClash, taken: DaysTake
   return union(first, taken) & daysEarlier(union(then, taken), days_apart);
 }
 
-/** What all pairs cost together. */
-export function pairCost(pairs: readonly PairClash[], taken: DaysTaken): number {
-  let cost = 0;
-  for (const pair of pairs) cost += pair.cost * countDays(pairDays(pair, taken));
-  return cost;
-}
-
-export const noDaysTaken: DaysTaken = { slow: 0, tempo: 0, intervals: 0, cross: 0, strength: 0, long: 0 };
-
 function union(members: readonly ClashMember[], taken: DaysTaken): DaySet {
   let days = 0;
   for (const member of members) days |= taken[member];
   return days;
 }
 
+/** Kinds of which no day has two: unless two of them are done on one day. */
+function apart({ rules, fixed }: Pick<WeekProblem, 'rules' | 'fixed'>): readonly CategoryId[] {
+  const done = fixed.filter((each) => each.isDone && rules.one_a_day.includes(each.category));
+  return new Set(done.map(({ day }) => day)).size < done.length ? [] : rules.one_a_day;
+}
+
 /**
  * True where what a kind adds to the cost of a pair does not depend on the kinds beside it: no two members of a side can
  * fall on the same day.
  */
-export function addsUp({ first, then }: PairClash, { one_a_day }: WeekRules): boolean {
+export function addsUp({ first, then }: PairClash, problem: Pick<WeekProblem, 'rules' | 'fixed'>): boolean {
+  const oneADay = apart(problem);
   const isApart = (members: readonly ClashMember[]): boolean => {
     const kinds = new Set<CategoryId>(members.map((member) => (member === 'long' ? 'slow' : member)));
-    return kinds.size <= 1 || [...kinds].every((kind) => one_a_day.includes(kind));
+    return kinds.size <= 1 || [...kinds].every((kind) => oneADay.includes(kind));
   };
   return isApart(first) && isApart(then);
 }
-
-export const kindIndex = (category: CategoryId): number => categoryIds.indexOf(category);

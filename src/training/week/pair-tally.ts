@@ -1,7 +1,7 @@
-import type { WeekRules } from '../method/document.js';
 import { categoryIds } from '../method/ids.js';
 import { weights } from './choice.js';
 import { countDays, daysEarlier, has, type DaySet } from './day-sets.js';
+import type { WeekProblem } from './week-problem.js';
 import { addsUp, pairClashes } from './pair-costs.js';
 
 const longMember = categoryIds.length;
@@ -33,11 +33,11 @@ export class PairTally {
   /** For each kind the places of the pairs that it is in, and whose cost adds up. */
   readonly #ofKind: readonly (readonly number[])[];
 
-  constructor(rules: WeekRules) {
-    this.#pairs = pairClashes(rules).map((pair) => ({
+  constructor(problem: Pick<WeekProblem, 'rules' | 'fixed'>) {
+    this.#pairs = pairClashes(problem.rules).map((pair) => ({
       weight: weights.cost * pair.cost,
       apart: pair.days_apart,
-      addsUp: addsUp(pair, rules),
+      addsUp: addsUp(pair, problem),
       first: memberBits(pair.first),
       then: memberBits(pair.then),
     }));

@@ -48,7 +48,7 @@ export class WeekSearch {
     this.#problem = problem;
     this.#isForAny = isForAny;
     this.#lanes = lanesOf(problem);
-    this.#tally = new PairTally(problem.rules);
+    this.#tally = new PairTally(problem);
     this.#ahead = new LookAhead(problem, this.#lanes, this.#tally);
     this.#lengths = new Lengths(
       problem.kinds,

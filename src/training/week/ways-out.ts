@@ -27,7 +27,16 @@ export function* waysOut(problem: WeekProblem, conflict: readonly Wish[]): Steps
   if (ways.length === 0)
     ways.push(...fewerSessions(problem), ...moreEverywhere(problem), ...(yield* oneByOne(problem)));
   const priced: ReturnType<typeof priceOf> = [];
-  for (const changes of ways) {
+  const different = new Map(
+    ways.map((changes) => [
+      changes
+        .map((each) => JSON.stringify(each))
+        .sort()
+        .join(),
+      changes,
+    ]),
+  );
+  for (const changes of different.values()) {
     priced.push(...priceOf(problem, changes));
     yield;
   }

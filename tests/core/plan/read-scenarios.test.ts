@@ -138,7 +138,7 @@ describe('a sheet document with one fault has one problem:', () => {
     [first('sessions', 'slow'), [1441], 'scenarios[0].sessions.slow[0]', 1441, 'out-of-range', { most: 1440 }],
     [first('sessions', 'slow'), [30.5], 'scenarios[0].sessions.slow[0]', 30.5, 'not-a-step', { step: 1 }],
 
-    [first('week'), [], 'scenarios[0].week.days', undefined, ...missing],
+    [first('week'), [], 'scenarios[0].week', 'list of 0', ...expected('object')],
     [first('week'), 60, 'scenarios[0].week', 60, ...expected('object')],
     [first('week', 'days'), undefined, 'scenarios[0].week.days', undefined, ...missing],
     [first('week', 'days', 1), 1441, 'scenarios[0].week.days[1]', 1441, 'out-of-range', { most: 1440 }],

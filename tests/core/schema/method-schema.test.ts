@@ -30,6 +30,7 @@ test.each(documents)('%s is a method', (path) => {
 /** What goes across fields: JSON Schema cannot say it, and only readMethod sees it. */
 const acrossFields = [
   /^((categories|splits|rules|quantities)\[\d+\]\.id|tie_order\[\d+\]|rules\[\d+\]\.to): duplicate$/,
+  /^week\.((clashes|templates)\[\d+\]\.(id|then\[\d+\])|(order_in_day|one_a_day)\[\d+\]): duplicate$/,
   /^inputs\.\w+\.most: wrong-order$/,
   /^inputs\.\w+\.start: out-of-range$/,
   /^categories\[\d+\]\.session\.(typical|longest): wrong-order$/,

@@ -55,6 +55,7 @@ function dayPlans(problem: WeekProblem): DayPlan[][] {
   return problem.room.map((room, day) => {
     const lengths = problem.kinds.map((need) => lengthsOn(problem, need, day));
     const fixed = problem.fixed.filter((session) => session.day === day).length;
+    const done = problem.fixed.filter((session) => session.day === day && session.isDone).length;
     const plans = lengths.reduce<DayPlan[]>(
       (so, next) => so.flatMap((plan) => next.map((each) => [...plan, each])),
       [[]],
@@ -62,7 +63,7 @@ function dayPlans(problem: WeekProblem): DayPlan[][] {
     return plans.filter((plan) => {
       const steps = plan.reduce((total, each) => total + each, 0);
       const sessions = plan.filter((each) => each > 0).length;
-      return (steps <= room || sessions === fixed) && sessions <= problem.sessionsADay;
+      return (steps <= room || sessions === fixed) && sessions <= Math.max(problem.sessionsADay, done);
     });
   });
 }

@@ -53,13 +53,18 @@ function namesOf(rule: ClashRule, prefix: string, { programme, problem }: Pages)
 
   function crowdedOn(day: number, clash: string): string {
     const sessions = categoryIds.map((category): Term => [1, hasSession(category, day)]);
-    programme.demand([...sessions, [-Math.max(1, problem.sessionsADay - 1), clash]], '<=', 1);
+    programme.demand([...sessions, [1 - categoryIds.length, clash]], '<=', 1);
     return clash;
   }
 
   /** Sums that are 1 at most, and 1 where a day has any of the members: those of which a day has one at most, and each other. */
   function sumsOf(members: readonly ClashMember[], day: number): Term[][] {
-    const grouped = members.filter((member) => problem.rules.one_a_day.some((category) => category === member));
+    // Where two of them are done on one day, a day can have several of them.
+    const isApart =
+      problem.fixed.filter((each) => each.isDone && problem.rules.one_a_day.includes(each.category)).length < 2;
+    const grouped = members.filter(
+      (member) => isApart && problem.rules.one_a_day.some((category) => category === member),
+    );
     const others = members.filter((member) => !grouped.includes(member)).map((member) => [member]);
     return [grouped, ...others].map((group) => group.map((member): Term => [1, memberOn(member, day)]));
   }

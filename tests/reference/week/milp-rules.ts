@@ -84,9 +84,11 @@ function demandKind(programme: LinearProgramme, need: KindNeed): void {
 /** A day has room for its sessions, and not too many of them; days off and days that are over get nothing new. */
 function demandDay(programme: LinearProgramme, problem: WeekProblem, day: number): void {
   const { room, free, passed, fixed, rules, sessionsADay } = problem;
-  programme.demand(sessionsOn(day), '<=', sessionsADay);
-  programme.demand(sessionsOn(day, rules.one_a_day), '<=', 1);
   const done = fixed.filter((each) => each.day === day && each.isDone);
+  const doneInGroup = done.filter(({ category }) => rules.one_a_day.includes(category)).length;
+  // What is done has happened, whatever is allowed; nothing comes to it that is not.
+  programme.demand(sessionsOn(day), '<=', Math.max(sessionsADay, done.length));
+  programme.demand(sessionsOn(day, rules.one_a_day), '<=', Math.max(1, doneInGroup));
   const doneSteps = done.reduce((sum, { steps }) => sum + steps, 0);
   const steps = room[day] ?? 0;
   if ((((free | passed) >> day) & 1) === 1 || doneSteps > steps) {
@@ -101,11 +103,12 @@ function demandDay(programme: LinearProgramme, problem: WeekProblem, day: number
 }
 
 /** Enough days have no session. */
-function demandRest(programme: LinearProgramme, { restDays }: WeekProblem): void {
+function demandRest(programme: LinearProgramme, { restDays, fixed }: WeekProblem): void {
+  const trained = new Set(fixed.filter(({ isDone }) => isDone).map(({ day }) => day)).size;
   const busy = days.map((day) => programme.binary(`busy_${day}`));
   for (const day of days)
     for (const session of sessionsOn(day)) programme.demand([one(`busy_${day}`), [-1, session[1]]], '>=', 0);
-  programme.demand(busy.map(one), '<=', days.length - restDays);
+  programme.demand(busy.map(one), '<=', Math.max(trained, days.length - restDays));
 }
 
 /**

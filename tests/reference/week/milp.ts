@@ -1,7 +1,7 @@
 import loadHighs from 'highs';
 import { byCategory, categoryIds } from '../../../src/training/method/ids.js';
 import type { KindNeed, Laid, WeekProblem } from '../../../src/training/week/week-problem.js';
-import { LinearProgramme } from './linear-programme.js';
+import { LinearProgramme, type Term } from './linear-programme.js';
 import { demandRules, days, hasSession, stepsOf } from './milp-rules.js';
 import { costTerms } from './milp-clashes.js';
 

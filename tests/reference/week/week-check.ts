@@ -29,9 +29,11 @@ function faultsOfDay({ room, free, passed, fixed, ...problem }: WeekProblem, lai
   const isOff = contains(free, day) || contains(passed, day);
   const steps = sum(categoryIds.map((category) => laid[category][day] ?? NaN));
   const grouped = kinds.filter((category) => problem.rules.one_a_day.includes(category));
+  const done = kinds.filter(isDone);
   const says: readonly (readonly [boolean, string])[] = [
-    [kinds.length > problem.sessionsADay, `${kinds.length} sessions`],
-    [grouped.length > 1, `${grouped.join(' and ')} together`],
+    // What is done has happened, whatever is allowed.
+    [kinds.length > Math.max(problem.sessionsADay, done.length), `${kinds.length} sessions`],
+    [grouped.length > 1 && !grouped.every(isDone), `${grouped.join(' and ')} together`],
     [!kinds.every(isDone) && isOff, 'something new on a day off'],
     [!kinds.every(isDone) && !(steps <= (room[day] ?? 0)), `${steps} steps in the room of ${room[day] ?? 0}`],
   ];
@@ -57,12 +59,13 @@ function faultsOfKind({ fixed }: WeekProblem, laid: Laid, need: KindNeed): strin
 
 const ascending = (numbers: readonly number[]): number[] => [...numbers].sort((one, other) => one - other);
 
-function faultsOfWeek({ restDays, longRun }: WeekProblem, laid: Laid): string[] {
+function faultsOfWeek({ restDays, longRun, fixed }: WeekProblem, laid: Laid): string[] {
   const resting = days.filter((day) => kindsOn(laid, day).length === 0).length;
+  const trained = new Set(fixed.filter(({ isDone }) => isDone).map(({ day }) => day)).size;
   const isLongRunAstray = longRun !== null && sum(laid.slow) > 0 && longRunDay(laid) !== longRun;
   return [
     ...(categoryIds.every((category) => laid[category].length === days.length) ? [] : ['not seven days']),
-    ...(resting >= restDays ? [] : [`${resting} rest days`]),
+    ...(resting >= Math.min(restDays, days.length - trained) ? [] : [`${resting} rest days`]),
     ...(isLongRunAstray ? ['the long run is not on its day'] : []),
   ];
 }

@@ -62,11 +62,6 @@ const cases: Readonly<Record<string, Case>> = {
     wishes: [['pinned', 'intervals', 25]],
     changes: [['unpin', 'intervals', 25]],
   },
-  'three sessions done on a day that takes two': {
-    week: { ...roomy, done: [tempo, session('slow', 35, 1), session('strength', 35, 1)] },
-    wishes: [['sessions-a-day', null, 2]],
-    changes: [['more-sessions-a-day', null, 3]],
-  },
   'more done than the minutes of a kind allow': {
     week: { ...roomy, done: [session('tempo', 60, 1), session('tempo', 60, 3)] },
     wishes: [['minutes', 'tempo', 35]],
@@ -134,3 +129,14 @@ const inShortChange = ({ kind, amount }: { readonly kind: string; readonly amoun
   kind,
   amount,
 ];
+
+test.each([
+  ['three sessions on a day that takes two', [tempo, session('slow', 35, 1), session('strength', 35, 1)]],
+  ['two quality runs on one day', [tempo, session('intervals', 30, tempo.day)]],
+  ['a session on every day', [0, 1, 2, 3, 4, 5, 6].map((day) => session('cross', 20, day))],
+])('what is done is never in the way of the rest: %s', (_, done) => {
+  const sum = (category: string): number =>
+    done.filter((each) => each.category === category).reduce((total, { minutes }) => total + minutes, 0);
+  const sessions = sum('cross') > 0 ? { cross: done.map(({ minutes }) => minutes) } : {};
+  expect(weekOf({ ...roomy, done, sessions }).state).toBe('laid');
+});
