@@ -18,6 +18,7 @@ export function openChoices(problem: WeekProblem, need: KindNeed, room: readonly
 class Cuts {
   readonly #need: KindNeed;
   readonly #longRun: number | null;
+  readonly #fixed: readonly number[];
   readonly #fixedSum: number;
   /** Days that must have a session, and those that could. */
   readonly #required: DaySet;
@@ -32,6 +33,7 @@ class Cuts {
   ) {
     this.#need = need;
     this.#longRun = need.category === 'slow' ? longRun : null;
+    this.#fixed = fixed;
     this.#fixedSum = fixed.reduce((sum, steps) => sum + steps, 0);
     this.#required = setOf(fixed.map((steps) => steps > 0));
     this.#possible = this.#required | setOf(room.map((steps) => steps >= need.shortest));
@@ -45,7 +47,7 @@ class Cuts {
     const count = countDays(days);
     const low = daysOnly(this.#least, days);
     const high = daysOnly(this.#most, days);
-    if (count > 1 && this.#longRun !== null) makeWayForLong(this.#longRun, low, high);
+    if (count > 1 && this.#longRun !== null && !makeWayForLong(this.#longRun, this.#fixed, { low, high })) return null;
     const least = total(low) + this.#fixedSum;
     const most = total(high) + this.#fixedSum;
     if (least > this.#need.most || most < this.#need.least) return null;
@@ -91,9 +93,26 @@ function total(steps: readonly number[]): number {
   return sum;
 }
 
-/** The day that wants the long run has more than every other: so much is known before its length is. */
-function makeWayForLong(longRun: number, low: number[], high: number[]): void {
-  if (low[longRun] === 0) return;
-  low[longRun]! += 1;
-  for (let day = 0; day < dayCount; day += 1) if (day !== longRun) high[day] = Math.min(high[day]!, high[longRun]! - 1);
+/**
+ * The day that wants the long run has more than every other: so much is known before its length is. False where it cannot
+ * have more.
+ */
+function makeWayForLong(
+  longRun: number,
+  fixed: readonly number[],
+  { low, high }: { readonly low: number[]; readonly high: number[] },
+): boolean {
+  if (fixed[longRun] === 0) {
+    for (let day = 0; day < dayCount; day += 1)
+      low[longRun] = Math.max(low[longRun]!, (day === longRun ? 0 : low[day]! + fixed[day]!) + 1);
+    if (low[longRun]! > high[longRun]!) return false;
+  }
+  const most = high[longRun]! + fixed[longRun]!;
+  for (let day = 0; day < dayCount; day += 1) {
+    if (day === longRun) continue;
+    if (fixed[day]! >= most) return false;
+    high[day] = Math.min(high[day]!, most - 1);
+    if (low[day]! > high[day]!) return false;
+  }
+  return true;
 }

@@ -175,7 +175,7 @@ export class WeekSearch {
       // A wanted day has been counted with the days of slow running.
       const alone = structure + (longRun === null ? this.#tally.long(frame.pairs, longSet(day)) : 0);
       if (alone + missWeight * missed >= this.#limit) continue;
-      for (const long of longChoices(slowChoice.days, day, this.#slowLengths(slowChoice))) {
+      for (const long of longChoices(slowChoice.days, day, this.#slowLengths(slowChoice, day, frame.room))) {
         const missedSo = this.#lengths.choose(found.chosen, frame.room, long);
         const weight = alone + missWeight * missedSo;
         if (missedSo >= 0 && weight < this.#limit) this.best = { ...found, weight, long };
@@ -184,12 +184,13 @@ export class WeekSearch {
     }
   }
 
-  /** The shortest and the longest that slow sessions on these days could be. */
-  #slowLengths({ days, low, high }: Choice): { least: number; most: number } {
+  /** The shortest and the longest that the long run could be on a day, or the longest two sessions on any. */
+  #slowLengths({ days, low, high }: Choice, long: number | null, room: Int32Array): { least: number; most: number } {
     const { fixed } = this.#lanes[slow]!;
+    const all = long === null ? daysOf(days) : [long];
     return {
-      least: Math.min(...daysOf(days).map((day) => low[day]! + fixed[day]!)),
-      most: Math.max(...daysOf(days).map((day) => high[day]! + fixed[day]!)),
+      least: Math.min(...all.map((day) => low[day]! + fixed[day]!)),
+      most: Math.max(...all.map((day) => Math.min(high[day]!, low[day]! + room[day]!) + fixed[day]!)),
     };
   }
 }
