@@ -2,13 +2,18 @@
 export { builtInPlanner, createPlanner, planWeek } from './plan.js';
 export type {
   Planner,
+  DaySession,
   Notice,
   NoticeCode,
   Plan,
   PlanDerivation,
   PlanInputs,
   PlanRequest,
+  PlanWeek,
+  PlacedSession,
   RuleOutcome,
+  WeekRequest,
+  WeekWishes,
 } from './plan.js';
 export type { Outcome, Problem, ProblemCode } from './problem.js';
 export type { Method } from './training/method/document.js';

@@ -38,8 +38,8 @@ export function measureSizes() {
     { name: 'its questions and their chart', bytes: gzipBytes(questions), budget: 13_000 },
     { name: 'the week on days, its search included', bytes: gzipBytes(board), budget: 29_000 },
     { name: 'the search once more, for a worker', bytes: gzipBytes([worker]), budget: 10_000 },
-    { name: 'everything that may load later', bytes: gzipBytes(later), budget: 117_000 },
-    { name: 'the single file', bytes: gzipBytes(['weekwright.single.js']), budget: 136_000 },
+    { name: 'everything that may load later', bytes: gzipBytes(later), budget: 118_000 },
+    { name: 'the single file', bytes: gzipBytes(['weekwright.single.js']), budget: 138_000 },
   ];
 }
 

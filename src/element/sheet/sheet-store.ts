@@ -6,7 +6,7 @@ import { newSheet, scenarioOf, setInputs, setSessions, setWeek } from '../../pla
 import type { Scenario, ScenarioSheet } from '../../plan/scenarios/document.js';
 import { beginHistory, record, redo, settle, undo, type History } from '../../plan/scenarios/history.js';
 import { ScenarioPlanner, type PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
-import type { WeekRequest } from '../../plan/week/wishes.js';
+import { isSameButDays } from '../../plan/week/same-week.js';
 import { weekCost } from '../../training/method/week-names.js';
 import type { WeekMaker } from '../../plan/week/week-maker.js';
 import type { Method } from '../../training/method/document.js';
@@ -98,7 +98,7 @@ export class SheetStore {
     const set = changed.length > 0 ? setInputs(this.sheet, id, patch) : this.sheet;
     const isSamePick = JSON.stringify(picks) === JSON.stringify(sessions);
     const picked = isSamePick ? set : setSessions(set, id, picks);
-    const isHandled = week !== null && weekBefore !== null && handledApart(week) !== handledApart(weekBefore);
+    const isHandled = week !== null && weekBefore !== null && !isSameButDays(week, weekBefore);
     // What is done to the week by hand is a step each time; minutes of days move by slider.
     this.change(week ? setWeek(picked, id, week) : picked, isHandled ? null : `${id} ${changed.join()}`);
     return this.shown?.outcome ?? null;
@@ -116,6 +116,3 @@ export class SheetStore {
     this.#history = history;
   }
 }
-
-/** Everything wished of a week but the minutes of its days, to be compared. */
-const handledApart = (week: WeekRequest): string => JSON.stringify({ ...week, days: [] });

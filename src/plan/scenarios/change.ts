@@ -2,6 +2,7 @@ import type { ByCategory, CategoryId } from '../../training/method/ids.js';
 import type { Method } from '../../training/method/document.js';
 import type { PlanInputs } from '../document.js';
 import { inputNames, inputQuantities } from '../inputs.js';
+import { isSameWeek } from '../week/same-week.js';
 import type { WeekRequest } from '../week/wishes.js';
 import { mostScenarios, type OwnRow, type Scenario, type ScenarioSheet } from './document.js';
 
@@ -94,12 +95,12 @@ export function setWeek(sheet: ScenarioSheet, id: string, week: WeekRequest): Sc
   return withScenarios(
     sheet,
     sheet.scenarios.map((scenario) =>
-      scenario.week === null || (scenario.id === id && !isSame(scenario.week, week)) ? { ...scenario, week } : scenario,
+      scenario.week === null || (scenario.id === id && !isSameWeek(scenario.week, week))
+        ? { ...scenario, week }
+        : scenario,
     ),
   );
 }
-
-const isSame = (one: WeekRequest, other: WeekRequest): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 /** Picks a way to cut a category's minutes in a scenario; null leaves it to the planner. */
 export function pickSessions(

@@ -5,19 +5,16 @@ import { LinearProgramme, type Term } from './linear-programme.js';
 import { demandRules, days, hasSession, stepsOf } from './milp-rules.js';
 import { costTerms } from './milp-clashes.js';
 
-/**
- * The week as a mixed integer programme for a general solver (HiGHS), written from the design: a session of a kind on a
- * day is a variable that is 0 or 1, its length a whole number, and every clash costs at least what its sessions imply.
- */
-export type WeekSolver = Awaited<ReturnType<typeof createWeekSolver>>;
-
 /** A layout of least cost, as the general solver finds it. */
 export interface Solved {
   readonly cost: number;
   readonly laid: Laid;
 }
 
-/** Loads the general solver. */
+/**
+ * The week as a mixed integer programme for a general solver (HiGHS), written from the design: a session of a kind on a
+ * day is a variable that is 0 or 1, its length a whole number, and every clash costs at least what its sessions imply.
+ */
 export async function createWeekSolver() {
   const highs = await loadHighs();
 

@@ -106,7 +106,6 @@ describe('what stands in the way, and what helps:', () => {
 
   test.each<[string, WeekRequest]>([
     ['every day is over', { ...roomy, passed: 7 }],
-    ['every day is free', { ...roomy, free: allDays }],
     ['no day has minutes', { days: [0, 0, 0, 0, 0, 0, 0] }],
   ])('where %s, only a week without sessions is left', (_, week) => {
     const [way, ...others] = weekOf(week).conflict?.waysOut ?? [];
@@ -115,6 +114,15 @@ describe('what stands in the way, and what helps:', () => {
     expect(way?.changes.map(({ kind, category, sessions }) => [kind, category, sessions]).sort()).toEqual(
       ['cross', 'intervals', 'slow', 'strength', 'tempo'].map((id) => ['settle-sessions', id, []]),
     );
+  });
+
+  test('where every day is free, days are used again one after the other, or there is no week', () => {
+    const ways = weekOf({ ...roomy, free: allDays }).conflict?.waysOut ?? [];
+    expect(ways.map(({ changes }) => [...new Set(changes.map(({ kind }) => kind))])).toEqual([
+      ['use-free-day'],
+      ['settle-sessions'],
+    ]);
+    expect(ways.at(-1)?.cost).toBe(nothingAtAll);
   });
 
   test('more rest days than are left make way for sessions, as few of them as must be', () => {
