@@ -6,12 +6,15 @@ import { useBrowser } from './web.js';
 const web = useBrowser();
 
 describe.each(pagesWithPlanner)('the planner of $path', ({ path }) => {
-  test('asks for nothing while it is driven, and without a complaint', async () => {
+  test('asks for nothing but parts of its own while it is driven, and without a complaint', async () => {
     const { page, requests, complaints, violations, close } = await web.open(path);
-    const before = [...requests];
+    const { origin } = new URL(page.url());
+    const before = requests.length;
     await driveInputs(page);
     expect(await planOf(page)).toMatchObject({ inputs: { hours: 8, phase: 'taper', level: 'trained' } });
-    expect(requests).toEqual(before);
+    // What a rule says comes with the details, and a week that takes long is solved in a worker.
+    const foreign = requests.slice(before).filter((url) => !url.startsWith(`${origin}/weekwright-`));
+    expect(foreign).toEqual([]);
     expect(complaints).toEqual([]);
     expect(await violations()).toEqual([]);
     await close();

@@ -164,11 +164,7 @@ export const boardStyles = css`
   }
 
   .day[data-free='true'] {
-    background: repeating-linear-gradient(
-      135deg,
-      transparent 0 6px,
-      color-mix(in oklab, var(--line) 45%, transparent) 6px 7px
-    );
+    background: color-mix(in oklab, var(--line) 25%, var(--ground));
   }
 
   .day[data-passed='true'] h4 {
