@@ -14,6 +14,7 @@ import { cardsOf, type Card } from '../../plan/week/cards.js';
 import type { PlanWeek } from '../../plan/week/document.js';
 import type { WeekWishes } from '../../plan/week/wishes.js';
 import { dayQuantities } from '../../training/method/week-names.js';
+import { minutesInADay } from '../../training/week/day-sets.js';
 import { categoryName } from '../../words/category-name.js';
 import { clashLine } from '../../words/week/clash-line.js';
 import { dayName, dayNames } from '../../words/week/day-name.js';
@@ -22,8 +23,6 @@ import { actButton } from './act-button.js';
 import type { BoardView } from './board-view.js';
 import { cardKey } from './card.js';
 import { costAgainst, weekWith } from './carried-line.js';
-
-const minutesInADay = 24 * 60;
 
 /** Everything that can be done with a session: where else it could be, how long, done or missed; and why it is there. */
 export function cardTools(view: BoardView, card: Card): TemplateResult {

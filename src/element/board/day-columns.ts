@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { cardsOf } from '../../plan/week/cards.js';
 import { setDayMinutes } from '../../plan/week/acts.js';
 import { dayQuantities } from '../../training/method/week-names.js';
+import { minutesInADay } from '../../training/week/day-sets.js';
 import { readNumber } from '../../words/read-number.js';
 import { dayName, dayShort } from '../../words/week/day-name.js';
 import { dayTotalLine } from '../../words/week/day-total-line.js';
@@ -16,7 +17,6 @@ import { cardKeys, cardPointer } from './gestures.js';
 
 /** What the slider of a day offers; more may be typed. */
 const range = { least: 0, most: 180, step: 5, start: 60 } as const;
-const minutesInADay = 24 * 60;
 
 /** The seven days side by side, or one under the other where the planner is narrow. */
 export function dayColumns(view: BoardView): TemplateResult {

@@ -1,9 +1,8 @@
 import * as v from 'valibot';
 import { categoryIds } from '../../training/method/ids.js';
 import { strictObject } from '../strict-object.js';
-import { dayCount } from '../../training/week/day-sets.js';
+import { dayCount, minutesInADay } from '../../training/week/day-sets.js';
 
-const minutesInADay = 24 * 60;
 const whole = (least: number, most: number) => v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
 const day = whole(0, dayCount - 1);
 /** Its length comes first: nobody wants to hear of the faults of ten thousand entries. */

@@ -125,9 +125,9 @@ export type ClashMember = CategoryId | 'long';
 /** Sessions that should not follow each other; counted once for each day on which the first of them falls. */
 export interface PairClash extends ClashCommon {
   readonly kind: 'pair';
-  /** What comes first: any of these. */
+  /** What comes first; one of these is enough. */
   readonly first: readonly ClashMember[];
-  /** What follows: any of these. */
+  /** What follows; one of these is enough. */
   readonly then: readonly ClashMember[];
   /** Days from the first to what follows, from 0 (the same day) to 3; after Sunday comes Monday. */
   readonly days_apart: number;

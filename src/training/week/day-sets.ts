@@ -2,6 +2,7 @@
 export type DaySet = number;
 
 export const dayCount = 7;
+export const minutesInADay = 24 * 60;
 export const everyDay: DaySet = 127;
 
 /** The set of one day, 0 (Monday) to 6. */

@@ -1,15 +1,14 @@
 import { evenCuts } from '../sessions/even-cuts.js';
 import { conflictIn } from './conflict.js';
 import { clashesOf } from './clashes.js';
-import { dayBit } from './day-sets.js';
+import { dayBit, minutesInADay } from './day-sets.js';
 import { canLay, lay } from './lay.js';
 import type { Steps } from './steps.js';
 import type { KindNeed, WeekProblem } from './week-problem.js';
 import type { Change, WayOut, Wish } from './wish.js';
 
-/** Most minutes that a change adds to a day, and that a day can have. */
+/** Most minutes that a change adds to a day. */
 const mostMoreMinutes = 240;
-const minutesInADay = 24 * 60;
 /** Most changes that are proposed together where each conflict is taken by itself. */
 const mostTogether = 12;
 

@@ -1,10 +1,10 @@
 import { categoryIds } from '../method/ids.js';
-import { dayBit, daysOf } from './day-sets.js';
+import { dayBit, daysOf, minutesInADay } from './day-sets.js';
 import type { KindNeed, WeekProblem } from './week-problem.js';
 import type { Wish } from './wish.js';
 
 /** More steps than a day has. */
-const wholeDay = 24 * 60;
+const wholeDay = minutesInADay;
 
 /** Everything in a problem that a person could wish otherwise; what is done cannot be. */
 export function wishesIn({ room, free, longRun, restDays, sessionsADay, fixed, kinds, step }: WeekProblem): Wish[] {
