@@ -23,6 +23,8 @@ export const problemCodes = [
   'other-method',
   'too-deep',
   'damaged',
+  'no-date',
+  'too-far-apart',
 ] as const;
 export type ProblemCode = (typeof problemCodes)[number];
 

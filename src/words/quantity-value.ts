@@ -1,4 +1,5 @@
 import type { Method } from '../training/method/document.js';
+import { strengthUpkeep } from '../training/method/names.js';
 import { dayQuantities, weekCost } from '../training/method/week-names.js';
 import { choiceIds, quantityMeaning, type ChoiceKind, type Measure } from './quantity-meaning.js';
 import type { Words } from './words.js';
@@ -22,6 +23,7 @@ export const unitOfWeek: ReadonlyMap<string, Unit> = new Map<string, Unit>([
   ['athlete_level', 'level'],
   ['target_event', 'event'],
   ['strength_cap', 'minutes'],
+  [strengthUpkeep, 'minutes'],
   ['weekly_minutes', 'minutes'],
   ['planned_minutes', 'minutes'],
   ['running_minutes', 'minutes'],

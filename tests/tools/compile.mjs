@@ -23,9 +23,11 @@ const later = new Set([
   'day-short',
   'derivation',
   'formula',
+  'hours-reason',
   'formula-error',
   'cell-error',
   'notice',
+  'phase-term',
   'problem',
   'quantity',
   'quantity-of',
@@ -33,6 +35,10 @@ const later = new Set([
   'rule',
   'rule-state',
   'says',
+  'season',
+  'season-change',
+  'season-notice',
+  'season-reason',
   'sheet',
   'template',
   'week',
@@ -50,7 +56,7 @@ async function builtInMethod() {
 }
 
 async function builtInModule() {
-  const { $schema: _, week: _week, ...method } = await builtInMethod();
+  const { $schema: _, week: _week, season: _season, ...method } = await builtInMethod();
   return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
 import type { PackedProgram } from '../../sheet/packed-program.js';
 import type { Method } from './document.js';
@@ -68,6 +74,16 @@ async function builtInWeek() {
 import type { WeekRules } from './document.js';
 
 export const builtInWeek: WeekRules = ${JSON.stringify(week)};
+`;
+}
+
+/** Fetched only where a season is planned. */
+async function builtInSeason() {
+  const { season } = await builtInMethod();
+  return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
+import type { SeasonRules } from './season-rules.js';
+
+export const builtInSeason: SeasonRules = ${JSON.stringify(season)};
 `;
 }
 
@@ -95,6 +111,7 @@ const targets = {
   'src/training/method/built-in.ts': builtInModule,
   'src/training/method/built-in-formulas.ts': builtInFormulas,
   'src/training/method/built-in-week.ts': builtInWeek,
+  'src/training/method/built-in-season.ts': builtInSeason,
   'src/words/english-first.ts': () => englishTexts('first'),
   'src/words/english-rest.ts': () => englishTexts('rest'),
   'shared/schema/method.schema.json': () => JSON.stringify(jsonSchema('method', root)),

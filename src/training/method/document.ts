@@ -1,9 +1,7 @@
-import type { ByCategory, CategoryId, EventId, LevelId, PhaseId, Status } from './ids.js';
+import type { ByCategory, CategoryId, EventId, LevelId, PhaseId, Status, Text } from './ids.js';
+import type { SeasonRules } from './season-rules.js';
 
 // The comments here are published: `npm run compile` copies them into shared/schema/method.schema.json.
-
-/** Words in a method: a coach's own text, or the key of a text in the locales (shared/locales). */
-export type Text = string | { readonly key: string };
 
 /** Range and starting value of a numeric input; `step` is the slider's, values between steps may be typed. */
 export interface NumberInput {
@@ -37,6 +35,8 @@ export interface Category {
   readonly name: Text;
   /** Minutes of a session, in this order; the shortest and the longest are whole steps of the rounding. */
   readonly session: { readonly shortest: number; readonly typical: number; readonly longest: number };
+  /** How hard a usual session feels as a whole, 0 for rest to 10; as in the built-in method where left out. */
+  readonly effort?: number | undefined;
   readonly status: Status;
 }
 
@@ -202,4 +202,6 @@ export interface Method {
   readonly rules: readonly Rule[];
   /** How sessions are laid on the days; as in the built-in method where left out. */
   readonly week?: WeekRules | undefined;
+  /** How a season is carried up to its event; as in the built-in method where left out. */
+  readonly season?: SeasonRules | undefined;
 }

@@ -2,7 +2,14 @@ import type { ConstantQuantity, FormulaQuantity, InputQuantity, SheetModel, Shee
 import { roundingBlock } from './rounding-block.js';
 import type { ChangeRule, Method, NoticeRule } from './document.js';
 import { eventIds, levelIds, phaseIds } from './ids.js';
-import { categoryQuantity, choiceNames, noticeQuantity, splitQuantity, splitShareQuantity } from './names.js';
+import {
+  categoryQuantity,
+  choiceNames,
+  noticeQuantity,
+  splitQuantity,
+  splitShareQuantity,
+  strengthUpkeep,
+} from './names.js';
 
 /**
  * The sheet of a method: every share, limit and rule becomes a named quantity or a rule on one, so that what a person
@@ -53,7 +60,8 @@ function constants({ categories, splits }: Method): ConstantQuantity[] {
       constant: session[what],
     })),
   );
-  return [...shares, ...limits];
+  // How much strength a week may have where it is only kept up; a season sets it, 0 is no limit.
+  return [...shares, ...limits, { id: strengthUpkeep, constant: 0 }];
 }
 
 /** `slow_share` is a choice among the splits' shares: the first split that holds, else the last. */

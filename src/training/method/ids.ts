@@ -18,6 +18,9 @@ export type EventId = (typeof eventIds)[number];
 export const statusIds = ['published', 'common practice', 'assumption'] as const;
 export type Status = (typeof statusIds)[number];
 
+/** Words in a method: a coach's own text, or the key of a text in the locales (shared/locales). */
+export type Text = string | { readonly key: string };
+
 /** One value for each category. */
 export type ByCategory<T> = Readonly<Record<CategoryId, T>>;
 

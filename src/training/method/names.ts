@@ -38,6 +38,9 @@ export function categoryQuantity(category: CategoryId, what: CategoryFact): stri
   return categoryQuantities[category][what];
 }
 
+/** The quantity that holds the most minutes of strength where it is only kept up; 0 where it is not. */
+export const strengthUpkeep = 'strength_upkeep';
+
 /** The quantity that says whether a split is the one in use, 1 or 0. */
 export function splitQuantity(splitId: string): string {
   return `split_${splitId}`;
@@ -50,5 +53,10 @@ export function splitShareQuantity(splitId: string, category: CategoryId): strin
 
 /** The quantity that says whether a notice is due, 1 or 0: `notice_few_hours`. */
 export function noticeQuantity(ruleId: string): string {
-  return `notice_${ruleId.replaceAll('-', '_')}`;
+  const known = noticeQuantities.get(ruleId) ?? `notice_${ruleId.replaceAll('-', '_')}`;
+  noticeQuantities.set(ruleId, known);
+  return known;
 }
+
+/** Asked for by every plan and every week of a season; a method has few. */
+const noticeQuantities = new Map<string, string>();

@@ -1,5 +1,5 @@
-import type { Method, Text } from './document.js';
-import type { Status } from './ids.js';
+import type { Method } from './document.js';
+import type { Status, Text } from './ids.js';
 import { categoryQuantity, splitShareQuantity } from './names.js';
 
 /** How well a number is founded; null and empty where it is mere arithmetic or a person's own entry. */

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { reservedNames } from '../../sheet/formula/functions.js';
+import { seasonLimits, seasonPhaseIds, upkeepIds } from './season-rules.js';
 import { sessionMinutes } from './session-minutes.js';
 import { categoryIds, eventIds, levelIds, phaseIds, statusIds } from './ids.js';
 
@@ -95,6 +96,47 @@ const week = v.strictObject({
   ),
 });
 
+const founded = { status, sources, reason: text };
+const part = between(0, 0.95);
+const season = v.strictObject({
+  weeks: wholeBetween(1, seasonLimits.weeks),
+  phases: v.pipe(
+    v.array(v.strictObject({ phase: v.picklist(seasonPhaseIds), share: between(0, 100), least: wholeBetween(0, 52) })),
+    v.minLength(1),
+    v.maxLength(seasonLimits.phases),
+  ),
+  rises: v.pipe(v.array(v.picklist(seasonPhaseIds)), v.maxLength(seasonPhaseIds.length)),
+  rise: v.strictObject({ share, look: share, most: between(1, 10), ...founded }),
+  easier: v.strictObject({ every_weeks: wholeBetween(0, seasonLimits.easierEvery), drop: part, ...founded }),
+  taper: v.strictObject({
+    weeks: wholeBetween(0, seasonLimits.taperWeeks),
+    drop: part,
+    least: share,
+    most: share,
+    ...founded,
+  }),
+  upkeep: v.strictObject({
+    from: v.picklist(upkeepIds),
+    sessions: wholeBetween(1, seasonLimits.upkeepSessions),
+    ...founded,
+  }),
+  recovery: v.strictObject({ weeks: wholeBetween(0, seasonLimits.recoveryWeeks), share, ...founded }),
+  way_back: v.strictObject({
+    off_share: share,
+    steps: v.pipe(
+      v.array(
+        v.strictObject({
+          weeks: wholeBetween(1, seasonLimits.weeks),
+          shares: v.pipe(v.array(share), v.minLength(1), v.maxLength(12)),
+        }),
+      ),
+      v.maxLength(12),
+    ),
+    ...founded,
+  }),
+  single_run: v.strictObject({ most: between(1, 3), weeks: wholeBetween(1, 12), ...founded }),
+});
+
 /** The shape of a method document; what goes across fields is checked in `check-method.ts`. */
 export const methodSchema = v.strictObject({
   $schema: v.optional(v.string()),
@@ -115,6 +157,7 @@ export const methodSchema = v.strictObject({
         id: v.picklist(categoryIds),
         name: text,
         session: v.strictObject({ shortest: minutes, typical: minutes, longest: minutes }),
+        effort: v.optional(between(0, 10)),
         status,
       }),
     ),
@@ -145,4 +188,5 @@ export const methodSchema = v.strictObject({
   quantities: v.optional(v.pipe(v.array(v.strictObject({ id: name, name: text, formula, status })), v.maxLength(100))),
   rules: v.pipe(v.array(rule), v.maxLength(100)),
   week: v.optional(week),
+  season: v.optional(season),
 });

@@ -45,22 +45,32 @@ export function wishedSessions(exactMinutes: number, typicalMinutes: number): nu
  * @example sessionOptions(strength72)[1] // [30, 45]
  */
 export function sessionOptions(need: SessionNeed): number[][] {
+  return bestOptions(need, listed);
+}
+
+/** The best way alone, at a fraction of the cost; empty where there is none. */
+export function bestSessions(need: SessionNeed): readonly number[] {
+  return bestOptions(need, { perCut: 1, inAll: 1 })[0] ?? [];
+}
+
+function bestOptions(need: SessionNeed, { perCut, inAll }: Readonly<Record<keyof typeof listed, number>>): number[][] {
   const { exact, rounded, limits, rounding } = need;
   if (exact <= 0 || rounded <= 0) return [];
   const wished = wishedSessions(exact, limits.typical);
   const most = Math.max(wished, (rounded + tolerance(need)) / limits.shortest);
   const options: number[][] = [];
-  for (let distance = 0; distance <= rounded + tolerance(need); distance += rounding.step) {
+  for (let distance = 0; distance <= rounded + tolerance(need) && options.length < inAll; distance += rounding.step) {
     const totals = totalsAt(distance, need);
     if (totals.length === 0 && distance > rounding.step + tolerance(need)) break;
-    for (let off = 0; off <= most && options.length < listed.inAll; off += 1) {
+    for (let off = 0; off <= most && options.length < inAll; off += 1) {
       const counts = off === 0 ? [wished] : [wished - off, wished + off];
       const candidates: Ranked[] = [];
-      for (const total of totals) for (const count of counts) addCuts(candidates, [total, count], need);
+      for (const total of totals)
+        for (const count of counts) candidates.push(...cutsOf({ total, count, most: perCut }, need));
       for (const { parts } of ranked(candidates, exact)) options.push(parts);
     }
   }
-  return options.slice(0, listed.inAll);
+  return options.slice(0, inAll);
 }
 
 /** Sums that are this far from the rounded minutes, and near enough to the exact ones. */
@@ -97,16 +107,17 @@ function isCloseEnough(total: number, need: SessionNeed): boolean {
   return Math.abs(total - need.exact) <= tolerance(need) + 1e-9;
 }
 
-/** Adds the most even ways to cut `total` minutes into `count` sessions. */
-function addCuts(candidates: Ranked[], [total, count]: readonly [number, number], need: SessionNeed): void {
-  const { step } = need.rounding;
-  const least = need.limits.shortest / step;
-  const most = need.limits.longest / step;
-  for (const units of evenCuts({ total: total / step, count, least, most }, listed.perCut)) {
-    const parts = units.map((unit) => unit * step);
+/** The most even ways to cut `total` minutes into `count` sessions. */
+function cutsOf(
+  { total, count, most }: { readonly total: number; readonly count: number; readonly most: number },
+  { limits, rounding: { step } }: SessionNeed,
+): Ranked[] {
+  const units = { total: total / step, count, least: limits.shortest / step, most: limits.longest / step };
+  return evenCuts(units, most).map((cut) => {
+    const parts = cut.map((unit) => unit * step);
     const squares = parts.reduce((sum, part) => sum + part * part, 0);
-    candidates.push({ parts, total, unevenness: (count * squares - total * total) / count });
-  }
+    return { parts, total, unevenness: (count * squares - total * total) / count };
+  });
 }
 
 function ranked(candidates: Ranked[], exact: number): Ranked[] {

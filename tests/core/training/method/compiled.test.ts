@@ -8,6 +8,7 @@ import type { FormulaBook } from '../../../../src/sheet/formula/compiled-formula
 import { createSheet, formulaTexts } from '../../../../src/sheet/sheet.js';
 import { builtInFormulas } from '../../../../src/training/method/built-in-formulas.js';
 import { builtInMethod } from '../../../../src/training/method/built-in.js';
+import { builtInSeason } from '../../../../src/training/method/built-in-season.js';
 import { builtInWeek } from '../../../../src/training/method/built-in-week.js';
 import type { Method } from '../../../../src/training/method/document.js';
 import { expandMethod } from '../../../../src/training/method/expand.js';
@@ -46,9 +47,9 @@ describe('what is written by `npm run compile`', () => {
 describe('the built-in method', () => {
   test('is the default document', () => {
     const { $schema: _, ...document } = defaultDocument();
-    // Its week ships apart, and is fetched where a page lays weeks.
-    expect({ ...builtInMethod, week: builtInWeek }).toEqual(document);
-    expect(builtInMethod.week).toBeUndefined();
+    // Its week and its season ship apart, and are fetched where a page lays weeks or plans a season.
+    expect({ ...builtInMethod, week: builtInWeek, season: builtInSeason }).toEqual(document);
+    expect([builtInMethod.week, builtInMethod.season]).toEqual([undefined, undefined]);
   });
 
   test('has every formula of its sheet compiled, and no other', () => {

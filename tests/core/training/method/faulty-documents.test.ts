@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { createPlanner } from '../../../../src/plan.js';
 import { problemCodes, type Problem, type ProblemCode } from '../../../../src/problem.js';
 import { categoryIds, phaseIds, statusIds } from '../../../../src/training/method/ids.js';
+import { seasonPhaseIds } from '../../../../src/training/method/season-rules.js';
 import { inShort } from '../../in-short.js';
 import { documentWith, problemsOf } from './documents.js';
 
@@ -34,7 +35,7 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
   'fields that are none': [
     ['colour', 'red', 'unknown-field'],
     ['splits[0].shares.yoga', 0.1, 'unknown-field'],
-    ['rules[1].value', '0', 'unknown-field'],
+    ['rules[2].value', '0', 'unknown-field'],
     ['name', { key: 'method.weekwright', language: 'en' }, 'unknown-field', {}, 'en'],
     ['__proto__', { polluted: true }, 'unknown-field', {}, 'object'],
     ['inputs.__proto__', 1, 'unknown-field'],
@@ -58,6 +59,8 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
     ['categories', [], 'wrong-count', { expected: 5, count: 0 }, 'list of 0'],
     ['categories[1].id', 'yoga', 'not-one-of', { choices: categoryIds }],
     ['categories[1].id', 'slow', 'duplicate'],
+    ['categories[0].effort', 11, 'out-of-range', { most: 10 }],
+    ['categories[0].effort', '3', 'wrong-type', { expected: 'number' }],
     ['categories[0].session.longest', 40, 'wrong-order', { before: 'typical', after: 'longest' }],
     ['categories[0].session.shortest', 22, 'not-a-step', { step: 5 }],
     ['categories[0].session.typical', 42.5, 'not-a-step', { step: 1 }],
@@ -104,7 +107,7 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
     ['rules[1].id', 'strength-cap', 'duplicate'],
     ['rules[0].id', 'strength_cap', 'wrong-pattern', { pattern: idPattern }],
     ['rules[0].enabled', 'no', 'wrong-type', { expected: 'true or false' }],
-    ['rules[1].level', 'alarm', 'not-one-of', { choices: ['note', 'caution'] }],
+    ['rules[2].level', 'alarm', 'not-one-of', { choices: ['note', 'caution'] }],
     ['rules[0].value', undefined, 'missing'],
     ['rules[0].on', 'nowhere', 'unknown-name', namesWith('strength_minutes')],
     // People set inputs and constants, and rounding is one computation: no rule acts on them.
@@ -112,6 +115,29 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
     ['rules[0].to', 'in_season_slow_share', 'unknown-name', namesWith('slow_minutes')],
     ['rules[0].to', 'slow_rounded', 'unknown-name', namesWith('slow_minutes')],
     ['rules[0].to', 'strength_minutes', 'duplicate'],
+  ],
+  season: [
+    ['season', 'yes', 'wrong-type', { expected: 'object' }],
+    ['season.weeks', 0, 'out-of-range', { least: 1 }],
+    ['season.weeks', 105, 'out-of-range', { most: 104 }],
+    ['season.phases', [], 'missing', {}, 'list of 0'],
+    ['season.phases[0].phase', 'taper', 'not-one-of', { choices: seasonPhaseIds }],
+    ['season.phases[0].least', 1.5, 'not-a-step', { step: 1 }],
+    ['season.rises[0]', 'taper', 'not-one-of', { choices: seasonPhaseIds }],
+    ['season.rise.share', 1.1, 'out-of-range', { most: 1 }],
+    ['season.rise.most', 0.9, 'out-of-range', { least: 1 }],
+    ['season.rise.reason', undefined, 'missing'],
+    ['season.easier.every_weeks', 9, 'out-of-range', { most: 8 }],
+    ['season.easier.drop', 0.96, 'out-of-range', { most: 0.95 }],
+    ['season.taper.weeks', 4, 'out-of-range', { most: 3 }],
+    ['season.taper.colour', 'red', 'unknown-field'],
+    ['season.taper.status', 'guess', 'not-one-of', { choices: statusIds }],
+    ['season.upkeep.from', 'build', 'not-one-of', { choices: ['never', 'taper', 'peak'] }],
+    ['season.upkeep.sessions', 0, 'out-of-range', { least: 1 }],
+    ['season.recovery.weeks', 9, 'out-of-range', { most: 8 }],
+    ['season.way_back.steps[0].shares', [], 'missing', {}, 'list of 0'],
+    ['season.way_back.steps[0].weeks', 0, 'out-of-range', { least: 1 }],
+    ['season.single_run.most', 3.1, 'out-of-range', { most: 3 }],
   ],
   'quantities of the coach': [
     ['quantities', copies('load', 'load'), 'duplicate', {}, 'load'],
@@ -135,7 +161,7 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
     ['rules[0].value', 'weekly_hours.constructor', 'formula', formula('not-allowed', 12, '.constructor')],
     ['rules[0].value', '__proto__', 'formula', formula('unknown-name', 0, '__proto__')],
     ['rules[0].value', 'constructor', 'formula', formula('unknown-name', 0, 'constructor')],
-    ['rules[1].when', 'value > 1', 'formula', formula('unknown-name', 0, 'value')],
+    ['rules[2].when', 'value > 1', 'formula', formula('unknown-name', 0, 'value')],
     ['rules[0].when', '(weekly_hours) > hours', 'formula', formula('unknown-name', 17, 'hours')],
   ],
 };
@@ -165,10 +191,16 @@ describe('a method document with one fault has one problem:', () => {
     ]);
   });
 
+  test('a list in the place of an object shows none of its own methods: every list has one that is called `every`', async () => {
+    const values = (await problemsOf(documentWith('season.easier', [1, 2]))).map(({ value }) => typeof value);
+    expect(values).not.toContain('function');
+  });
+
   test('the table has every code that a document can have', () => {
     const elsewhere: readonly ProblemCode[] = [
       ...(['circle', 'no-value', 'not-json', 'unreachable', 'other-origin'] as const),
       ...(['newer-version', 'other-method', 'too-deep', 'damaged'] as const), // of sheets and links
+      ...(['no-date', 'too-far-apart'] as const), // of seasons in requests: a method has no dates
     ];
     const codes = new Set(Object.values(rows).flatMap((faults) => faults.map(([, , code]) => code)));
     expect(problemCodes.filter((code) => !codes.has(code) && !elsewhere.includes(code))).toEqual([]);

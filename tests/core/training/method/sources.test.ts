@@ -32,6 +32,14 @@ describe('every source that is named is in shared/evidence', () => {
     expect(sourcesIn({ order_sources: week.order_sources })).toContain('A24');
   });
 
+  test('by every number of the season', () => {
+    const { season } = defaultMethod;
+    expect(sourcesIn(season.rise)).toEqual(['C01', 'C02', 'C03', 'C04']);
+    expect(sourcesIn(season.taper)).toEqual(['C11', 'C12', 'C13']);
+    expect(sourcesIn(season.single_run)).toEqual(['C05']);
+    expect(sourcesIn(season).filter((id) => !known.has(id))).toEqual([]);
+  });
+
   test('by the derivations of the built-in method', () => {
     const named = builtInMethod.splits.flatMap((split) =>
       quantityIds(expandMethod(builtInMethod)).flatMap((id) => provenanceOf(builtInMethod, id, split.id).sources),
