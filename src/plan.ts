@@ -2,6 +2,7 @@ import type { Outcome } from './problem.js';
 import type { Planner } from './plan/planner.js';
 import type { Plan, PlanRequest } from './plan/document.js';
 import * as planners from './plan/planners.js';
+import { createSeasonMaker } from './plan/season/create-season-maker.js';
 import { createWeekMaker } from './plan/week/create-week-maker.js';
 
 export type { Planner } from './plan/planner.js';
@@ -14,12 +15,14 @@ export type {
   PlanRequest,
   RuleOutcome,
 } from './plan/document.js';
+export type { PlanSeason, SeasonChange, SeasonNotice, SeasonWeek } from './plan/season/document.js';
+export type { SeasonRequest, SeasonWishes } from './plan/season/wishes.js';
 export type { PlanWeek } from './plan/week/document.js';
 export type { DaySession, PlacedSession, WeekRequest, WeekWishes } from './plan/week/wishes.js';
 
 /** A planner with the built-in method, whose formulas ship compiled: no parser is loaded. */
 export function builtInPlanner(): Planner {
-  return withWeeks(planners.builtInPlanner());
+  return complete(planners.builtInPlanner());
 }
 
 /**
@@ -30,11 +33,13 @@ export function builtInPlanner(): Planner {
  */
 export async function createPlanner(document: unknown): Promise<Outcome<Planner>> {
   const outcome = await planners.createPlanner(document);
-  return outcome.ok ? { ok: true, value: withWeeks(outcome.value) } : outcome;
+  return outcome.ok ? { ok: true, value: complete(outcome.value) } : outcome;
 }
 
-function withWeeks(planner: Planner): Planner {
+/** With everything that a request may ask for. */
+function complete(planner: Planner): Planner {
   planner.learnWeeks(createWeekMaker());
+  planner.learnSeasons(createSeasonMaker());
   return planner;
 }
 

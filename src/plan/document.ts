@@ -1,9 +1,13 @@
-import type { ByCategory, CategoryId, EventId, LevelId, PhaseId, Status } from '../training/method/ids.js';
-import type { Text } from '../training/method/document.js';
+import type { ByCategory, EventId, LevelId, PhaseId, Status, Text } from '../training/method/ids.js';
 import type { Provenance } from '../training/method/provenance.js';
 import type { Derivation } from '../sheet/derivation.js';
+import type { Notice } from './notice.js';
+import type { PlanSeason } from './season/document.js';
+import type { SeasonRequest } from './season/wishes.js';
 import type { PlanWeek } from './week/document.js';
 import type { WeekRequest } from './week/wishes.js';
+
+export { noticeCodes, type Notice, type NoticeCode } from './notice.js';
 
 // The comments on `Plan` and what is in it are published: `npm run compile` copies them into shared/schema/plan.schema.json.
 
@@ -24,6 +28,8 @@ export interface PlanRequest extends Partial<PlanInputs> {
   readonly sessions?: Partial<ByCategory<readonly number[]>> | undefined;
   /** The days of the week, and what is wanted of them; sessions are laid on days where it is given. */
   readonly week?: WeekRequest | undefined;
+  /** The season that the week is part of. */
+  readonly season?: SeasonRequest | undefined;
 }
 
 /** What a rule did to this week. Minutes are exact. */
@@ -45,31 +51,6 @@ export interface RuleOutcome {
   readonly after: number | null;
   readonly status: Status;
 }
-
-/** Something the runner should know of this plan; words for `code` are in the locales or in the method's rule. */
-export interface Notice {
-  readonly code: NoticeCode;
-  /** Good to know, or mind your health. */
-  readonly level: 'note' | 'caution';
-  /** The rule that says it, where one does. */
-  readonly rule?: string;
-  /** The category it is about. */
-  readonly category?: CategoryId;
-  /** The quantity it is about. */
-  readonly quantity?: string;
-  /** What the code needs: minutes, exact and rounded; a quantity before and after; how many others give way. */
-  readonly values: Readonly<Record<string, number>>;
-}
-export const noticeCodes = [
-  'rule',
-  'by-hand',
-  'total-rounded',
-  'every-second-week',
-  'pick-dropped',
-  'quantity-failed',
-] as const;
-/** What there is to say: the words of a rule (see `rule`), or what happened to a total, a category or a quantity. */
-export type NoticeCode = (typeof noticeCodes)[number];
 
 /** Why a quantity is what it is, and how well that is founded. */
 export type PlanDerivation = Derivation & Provenance;
@@ -103,6 +84,8 @@ export interface Plan {
   readonly derivations: Readonly<Record<string, PlanDerivation>>;
   /** Sessions on days; null while no days are given. */
   readonly week: PlanWeek | null;
+  /** The weeks up to an event; null while no season is asked for. */
+  readonly season: PlanSeason | null;
   /** The plan held against published guidance; empty while nothing was checked. */
   readonly checks: readonly never[];
 }

@@ -4,6 +4,7 @@ import { categoryIds, eventIds, levelIds, phaseIds } from '../training/method/id
 import { byCategory, status, text } from '../training/method/schema.js';
 import { changeKinds, wishKinds } from '../training/week/wish.js';
 import { noticeCodes, type Plan } from './document.js';
+import { seasonPlanSchema } from './season/season-plan-schema.js';
 import { weekStates } from './week/document.js';
 import { daySession } from './week/wishes-schema.js';
 
@@ -171,6 +172,7 @@ export const planSchema = v.strictObject({
   notices: v.array(notice),
   derivations: byName(derivation),
   week: v.nullable(week),
+  season: v.nullable(seasonPlanSchema(byName(v.number()))),
   checks: v.array(v.never()),
 });
 

@@ -16,6 +16,7 @@ import { inputValues } from './inputs.js';
 import { readRequest, type RawRequest, type ReadRequest } from './read-request.js';
 import { ruleOutcomes } from './rule-outcomes.js';
 import { sessionNeed } from './session-need.js';
+import type { SeasonMaker } from './season/season-maker.js';
 import type { WeekMaker } from './week/week-maker.js';
 
 /** What a planner minds where a person has put values over quantities. */
@@ -34,6 +35,8 @@ export interface PlannerParts {
   readonly hands?: Hands | undefined;
   /** Lays sessions on days; without it a request may not ask for a week. */
   readonly week?: WeekMaker | undefined;
+  /** Carries weeks through a season; without it a request may not ask for one. */
+  readonly season?: SeasonMaker | undefined;
 }
 
 /** Answers requests by one method. It keeps the last week computed, so that a small change costs little. */
@@ -43,12 +46,14 @@ export class Planner {
   readonly sheet: Sheet;
   readonly #hands: Hands | undefined;
   #week: WeekMaker | undefined;
+  #season: SeasonMaker | undefined;
   readonly #column: Column;
   readonly #derivations: PlanDerivations;
 
-  constructor({ method, sheet }: LoadedMethod, { hands, week }: PlannerParts = {}) {
+  constructor({ method, sheet }: LoadedMethod, { hands, week, season }: PlannerParts = {}) {
     this.#hands = hands;
     this.#week = week;
+    this.#season = season;
     this.method = method;
     this.sheet = sheet;
     this.#column = new Column(sheet.program);
@@ -61,20 +66,31 @@ export class Planner {
    * @param request a `PlanRequest`, or data from outside that has to become one: every field is checked.
    */
   plan(request: RawRequest): Outcome<Plan> {
-    const read = readRequest(request, this.method, this.#week);
+    const read = readRequest(request, this.method, { week: this.#week, season: this.#season });
     if (!read.ok) return read;
     const { inputs, week } = read.value;
-    this.#column.set({ ...inputValues(inputs), ...this.#week?.inputValues(this.sheet.model, week) });
+    this.#column.set({
+      ...inputValues(inputs),
+      ...this.#week?.inputValues(this.sheet.model, week),
+      ...this.#season?.values(this.method, read.value),
+    });
     const used = this.#hands?.inputs(this.#column) ?? { ok: true, value: inputs };
     const problems = used.ok ? this.#missingMinutes() : used.problems;
     if (!used.ok || problems.length > 0) return { ok: false, problems };
     const plan = this.#assemble({ ...read.value, inputs: used.value });
-    return { ok: true, value: this.#week?.lay(this.method, plan, read.value) ?? plan };
+    const laid = this.#week?.lay(this.method, plan, read.value) ?? plan;
+    const season = this.#season?.carry(this, { ...read.value, inputs: used.value }) ?? null;
+    return { ok: true, value: season ? { ...laid, season } : laid };
   }
 
   /** From now on requests may ask for a week. */
   learnWeeks(week: WeekMaker): void {
     this.#week = week;
+  }
+
+  /** From now on requests may ask for a season. */
+  learnSeasons(season: SeasonMaker): void {
+    this.#season = season;
   }
 
   /** The week computed last, for questions about it. To be read only: `plan` sets it. */
@@ -124,6 +140,7 @@ export class Planner {
       }),
       derivations,
       week: null,
+      season: null,
       checks: [],
     };
   }

@@ -2,6 +2,8 @@ import type { Outcome, Problem } from '../problem.js';
 import type { Method, NumberInput } from '../training/method/document.js';
 import { categoryIds, eventIds, levelIds, phaseIds, type ByCategory } from '../training/method/ids.js';
 import type { PlanInputs, PlanRequest } from './document.js';
+import type { SeasonMaker } from './season/season-maker.js';
+import type { SeasonWishes } from './season/wishes.js';
 import type { WeekMaker } from './week/week-maker.js';
 import type { WeekWishes } from './week/wishes.js';
 
@@ -13,6 +15,14 @@ export interface ReadRequest {
   readonly picks: Picks;
   /** Null where no days are given. */
   readonly week: WeekWishes | null;
+  /** Null where no season is asked for. */
+  readonly season: SeasonWishes | null;
+}
+
+/** What reads the parts of a request that not every planner knows; without one of these a request may not ask for it. */
+export interface RequestReaders {
+  readonly week?: Pick<WeekMaker, 'read'> | undefined;
+  readonly season?: Pick<SeasonMaker, 'read'> | undefined;
 }
 
 /** A request before anything in it is checked. */
@@ -20,17 +30,14 @@ export type RawRequest = PlanRequest | Readonly<Record<string, unknown>>;
 
 const fields = ['hours', 'phase', 'level', 'event', 'strengthCap', 'sessions'] as const;
 
-/**
- * Checks a request against the ranges of a method and fills in the method's starting values.
- *
- * @param weeks reads what is asked for the days of the week; without it a request may not ask for any.
- */
-export function readRequest(request: unknown, method: Method, weeks?: Pick<WeekMaker, 'read'>): Outcome<ReadRequest> {
+/** Checks a request against the ranges of a method and fills in the method's starting values. */
+export function readRequest(request: unknown, method: Method, readers: RequestReaders = {}): Outcome<ReadRequest> {
   const { inputs } = method;
   if (!isObject(request))
     return fault({ path: '', value: request, code: 'wrong-type', allowed: { expected: 'object' } });
   const given: Readonly<Record<string, unknown>> = { ...request };
-  const problems = unknownFields(given, weeks ? [...fields, 'week'] : fields, '');
+  const extra = (['week', 'season'] as const).filter((part) => readers[part]);
+  const problems = unknownFields(given, [...fields, ...extra], '');
   const take = <T>(checked: Outcome<T>): T | undefined => {
     if (checked.ok) return checked.value;
     problems.push(...checked.problems);
@@ -42,10 +49,13 @@ export function readRequest(request: unknown, method: Method, weeks?: Pick<WeekM
   const event = take(oneOf('event', given['event'], { start: inputs.target_event.start, choices: eventIds }));
   const strengthCap = take(inRange('strengthCap', given['strengthCap'], inputs.strength_cap));
   const picks = take(readPicks(given['sessions']));
-  const week = weeks && given['week'] != null ? take(weeks.read(given['week'], method)) : null;
+  const week = readers.week && given['week'] != null ? take(readers.week.read(given['week'], method)) : null;
+  const ground = { method, inputs: { hours: hours ?? inputs.weekly_hours.start } };
+  const season = readers.season && given['season'] != null ? take(readers.season.read(given['season'], ground)) : null;
   if (problems.length > 0 || hours === undefined || strengthCap === undefined) return { ok: false, problems };
-  if (!phase || !level || !event || !picks || week === undefined) return { ok: false, problems };
-  return { ok: true, value: { inputs: { hours, phase, level, event, strengthCap }, picks, week } };
+  if (!phase || !level || !event || !picks || week === undefined || season === undefined)
+    return { ok: false, problems };
+  return { ok: true, value: { inputs: { hours, phase, level, event, strengthCap }, picks, week, season } };
 }
 
 const fault = (problem: Problem): Outcome<never> => ({ ok: false, problems: [problem] });

@@ -1,5 +1,6 @@
 import { withoutNoise } from '../sheet/numbers.js';
 import type { Derivation } from '../sheet/derivation.js';
+import type { SheetModel } from '../sheet/model.js';
 import type { Method } from '../training/method/document.js';
 import type { CategoryId } from '../training/method/ids.js';
 import { categoryQuantity } from '../training/method/names.js';
@@ -24,3 +25,23 @@ export function sessionNeed(
     rounding,
   };
 }
+
+/** What a session need is read from where there are no derivations, in this order. */
+export const needFacts = ['minutes', 'rounded', 'shortest', 'typical', 'longest'] as const;
+
+/**
+ * What the sessions of a category have to fit, by its numbers in the order of `needFacts`.
+ *
+ * @param isByHand whether a person's hand has moved whole minutes.
+ */
+export function needFrom(
+  rounding: Method['rounding'],
+  [minutes = 0, rounded = 0, shortest = 0, typical = 0, longest = 0]: readonly number[],
+  isByHand: boolean,
+): SessionNeed {
+  return { exact: isByHand ? rounded : minutes, rounded, limits: { shortest, typical, longest }, rounding };
+}
+
+/** True where a person's hand has moved whole minutes of a sheet. */
+export const isRoundedByHand = ({ overrides }: SheetModel): boolean =>
+  overrides.some(({ on }) => on.endsWith('_rounded'));

@@ -1,6 +1,7 @@
 import { agree } from './agree.js';
 import { formulasRace, roundedRace } from './built-in-sheet.js';
 import { race, type Finish, type Race } from './measure.js';
+import { seasonRace } from './season.js';
 import { sweepRace } from './sweep.js';
 import { syntheticRace } from './synthetic-sheet.js';
 import { planRace } from './whole-plan.js';
@@ -10,6 +11,7 @@ const races: readonly (() => Race)[] = [
   roundedRace,
   planRace,
   sweepRace,
+  seasonRace,
   () => syntheticRace('wide', 1),
   () => syntheticRace('narrow', 1),
   () => syntheticRace('wide', 6),

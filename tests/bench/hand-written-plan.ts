@@ -3,14 +3,14 @@ import { byCategory, type CategoryId } from '../../src/training/method/ids.js';
 import { sessionOptions } from '../../src/training/sessions/options.js';
 import * as hand from './hand-written.js';
 
-const limits = {
+export const limits = {
   slow: { shortest: 20, typical: 45, longest: 150 },
   tempo: { shortest: 20, typical: 35, longest: 60 },
   intervals: { shortest: 20, typical: 35, longest: 60 },
   cross: { shortest: 20, typical: 40, longest: 90 },
   strength: { shortest: 15, typical: 35, longest: 60 },
 };
-const rounding = { step: 5, tolerance_minutes: 10, tolerance_share: 0.1 };
+export const rounding = { step: 5, tolerance_minutes: 10, tolerance_share: 0.1 };
 
 /** A plan without derivations, by the same session options as ours. */
 export function handWrittenPlan(inputs: PlanInputs): Omit<Plan, 'derivations'> {
@@ -35,6 +35,7 @@ export function handWrittenPlan(inputs: PlanInputs): Omit<Plan, 'derivations'> {
     rules,
     notices: [...rules.flatMap(ruleNotices), ...totalNotice(total)],
     week: null,
+    season: null,
     checks: [],
   };
 }
@@ -43,13 +44,18 @@ export function handWrittenOptions(minutes: hand.Amounts, rounded: hand.Amounts)
   return byCategory((id) => sessionOptions({ exact: minutes[id], rounded: rounded[id], limits: limits[id], rounding }));
 }
 
+const statuses: Readonly<Record<string, RuleOutcome['status']>> = {
+  'strength-cap': 'common practice',
+  'strength-upkeep': 'published',
+};
+
 function applyRules(minutes: hand.Amounts, inputs: PlanInputs): RuleOutcome[] {
   const change = (id: string, [on, to]: readonly [CategoryId, CategoryId], act: () => void): RuleOutcome => {
     const before = minutes[on];
     act();
     const after = minutes[on];
     const quantities = { on: `${on}_minutes`, to: `${to}_minutes` };
-    const status = id === 'strength-cap' ? 'common practice' : 'assumption';
+    const status = statuses[id] ?? 'assumption';
     return { acted: before !== after, ...quantities, before, after, id, kind: 'change', enabled: true, status };
   };
   const fold = (from: CategoryId, to: CategoryId): RuleOutcome =>
@@ -58,6 +64,9 @@ function applyRules(minutes: hand.Amounts, inputs: PlanInputs): RuleOutcome[] {
     });
   const cap = change('strength-cap', ['strength', 'slow'], () => {
     hand.capStrength(minutes, inputs);
+  });
+  const kept = change('strength-upkeep', ['strength', 'slow'], () => {
+    hand.keepStrengthUp(minutes, 0);
   });
   const folded = [fold('intervals', 'tempo'), fold('tempo', 'slow'), fold('cross', 'slow')];
   const raised = change('strength-too-small', ['strength', 'slow'], () => {
@@ -71,7 +80,7 @@ function applyRules(minutes: hand.Amounts, inputs: PlanInputs): RuleOutcome[] {
   const ranges = (['few-hours', 'many-hours', 'no-event', 'short-event', 'long-event'] as const).map((id) =>
     notice(id, 'common practice'),
   );
-  return [cap, ...ranges, ...folded, raised, notice('slow-too-small', 'assumption')];
+  return [cap, kept, ...ranges, ...folded, raised, notice('slow-too-small', 'assumption')];
 }
 
 function ruleNotices({ id, kind, acted, on, before, after }: RuleOutcome): Notice[] {

@@ -75,6 +75,13 @@ export function capStrength(minutes: Amounts, { hours, strengthCap }: PlanInputs
   minutes.strength = strengthCap;
 }
 
+/** Where strength is only kept up; 0 is no limit. */
+export function keepStrengthUp(minutes: Amounts, most: number): void {
+  if (most <= 0 || minutes.strength <= most) return;
+  minutes.slow += minutes.strength - most;
+  minutes.strength = most;
+}
+
 export function foldAway(minutes: Amounts, from: CategoryId, to: CategoryId): void {
   if (minutes[from] >= shortest[from]) return;
   minutes[to] += minutes[from];

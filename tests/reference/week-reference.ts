@@ -18,6 +18,8 @@ export interface WeekQuestion {
   readonly event: EventId;
   /** Minutes; a whole number of grains. */
   readonly strengthCap: number;
+  /** Minutes that keep strength up in the late phases of a season; undefined where there is no such limit. */
+  readonly strengthUpkeep?: number;
 }
 
 export type SplitName = 'in_season' | 'off_season' | 'taper' | 'recovery';
@@ -79,6 +81,7 @@ export function referenceWeek(question: WeekQuestion, method = defaultMethod): W
   const shortest = (category: CategoryId) => method.limits[category].shortest * partsPerMinute;
   const working: Working = { parts, moves: [], everySecondWeek: [] };
   capStrength(question, working);
+  keepStrengthUp(question, working);
   foldAway(working, 'intervals', ['tempo', shortest('intervals')]);
   foldAway(working, 'tempo', ['slow', shortest('tempo')]);
   foldAway(working, 'cross', ['slow', shortest('cross')]);
@@ -110,6 +113,13 @@ function capStrength({ grains, grainsPerMinute, strengthCap }: WeekQuestion, wor
   const isAboveSixHours = grains > 6 * 60 * grainsPerMinute;
   if (!isAboveSixHours || working.parts.strength <= cap) return;
   move(working, 'strength-cap', { on: 'strength', to: 'slow', after: cap });
+}
+
+/** Strength is held by one or two sessions a week (Spiering et al. 2021, A25): what is above them is run slowly. */
+function keepStrengthUp({ grainsPerMinute, strengthUpkeep }: WeekQuestion, working: Working): void {
+  if (strengthUpkeep === undefined) return;
+  const most = Math.round(strengthUpkeep * grainsPerMinute) * 100;
+  if (working.parts.strength > most) move(working, 'strength-upkeep', { on: 'strength', to: 'slow', after: most });
 }
 
 type Foldable = 'intervals' | 'tempo' | 'cross';

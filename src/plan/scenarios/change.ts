@@ -1,8 +1,9 @@
 import type { ByCategory, CategoryId } from '../../training/method/ids.js';
 import type { Method } from '../../training/method/document.js';
 import type { PlanInputs } from '../document.js';
+import { isSameWishes } from '../same-wishes.js';
 import { inputNames, inputQuantities } from '../inputs.js';
-import { isSameWeek } from '../week/same-week.js';
+import type { SeasonRequest } from '../season/wishes.js';
 import type { WeekRequest } from '../week/wishes.js';
 import { mostScenarios, type OwnRow, type Scenario, type ScenarioSheet } from './document.js';
 
@@ -13,7 +14,16 @@ import { mostScenarios, type OwnRow, type Scenario, type ScenarioSheet } from '.
 
 /** A sheet with one scenario. */
 export function newSheet(method: Method, inputs: PlanInputs): ScenarioSheet {
-  const first: Scenario = { id: 'a', name: '', inputs, sessions: {}, week: null, overrides: {}, rulesOff: [] };
+  const first: Scenario = {
+    id: 'a',
+    name: '',
+    inputs,
+    sessions: {},
+    week: null,
+    season: null,
+    overrides: {},
+    rulesOff: [],
+  };
   return { method, formulas: {}, rows: [], rulesOff: [], scenarios: [first], reference: first.id };
 }
 
@@ -95,8 +105,20 @@ export function setWeek(sheet: ScenarioSheet, id: string, week: WeekRequest): Sc
   return withScenarios(
     sheet,
     sheet.scenarios.map((scenario) =>
-      scenario.week === null || (scenario.id === id && !isSameWeek(scenario.week, week))
+      scenario.week === null || (scenario.id === id && !isSameWishes(scenario.week, week))
         ? { ...scenario, week }
+        : scenario,
+    ),
+  );
+}
+
+/** Sets what is wanted of the season in a scenario, and in those that have none yet. */
+export function setSeason(sheet: ScenarioSheet, id: string, season: SeasonRequest): ScenarioSheet {
+  return withScenarios(
+    sheet,
+    sheet.scenarios.map((scenario) =>
+      scenario.season === null || (scenario.id === id && !isSameWishes(scenario.season, season))
+        ? { ...scenario, season }
         : scenario,
     ),
   );

@@ -1,6 +1,7 @@
 import type { ByCategory } from '../../training/method/ids.js';
 import type { Method } from '../../training/method/document.js';
 import type { PlanInputs } from '../document.js';
+import type { SeasonRequest } from '../season/wishes.js';
 import type { WeekRequest } from '../week/wishes.js';
 
 /** Most scenarios side by side. */
@@ -26,6 +27,8 @@ export interface Scenario {
   readonly sessions: Partial<ByCategory<readonly number[]>>;
   /** What is wanted of the days of the week; null where no days are given. */
   readonly week: WeekRequest | null;
+  /** What is wanted of the season; null where none is asked for. */
+  readonly season: SeasonRequest | null;
   /** Formulas (a number is one) put over quantities, by quantity id. */
   readonly overrides: Readonly<Record<string, string>>;
   /** Rules switched off in this scenario, by rule id. */

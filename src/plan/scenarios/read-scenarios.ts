@@ -3,6 +3,7 @@ import type { Method } from '../../training/method/document.js';
 import { readShape } from '../../training/method/read-shape.js';
 import { readRequest } from '../read-request.js';
 import { checkWishes } from '../week/check-wishes.js';
+import { readSeason } from '../season/read-season.js';
 import { checkScenarios } from './check-scenarios.js';
 import type { Scenario, ScenarioSheet } from './document.js';
 import { sheetSchema, type ScenarioShape } from './scenario-schema.js';
@@ -59,16 +60,24 @@ const idOfPlace = (index: number): string => `scenario-${index + 1}`;
 function readScenario({ scenarios }: ScenarioShape, index: number, method: Method): Outcome<Scenario> {
   const scenario = scenarios[index];
   if (!scenario) throw new RangeError(`there is no scenario ${index}`);
-  const { id = idOfPlace(index), name, inputs, sessions, week, overrides, rulesOff } = scenario;
+  const { id = idOfPlace(index), name, inputs, sessions, week, season, overrides, rulesOff } = scenario;
   const request = readRequest({ ...inputs, sessions }, method);
   if (!request.ok) return { ok: false, problems: request.problems.map((problem) => within(index, 'inputs', problem)) };
   const problems = week ? checkWishes(week, method.rounding.step) : [];
   if (problems.length > 0) return { ok: false, problems: problems.map((problem) => within(index, 'week', problem)) };
   const { inputs: whole, picks } = request.value;
-  return { ok: true, value: { id, name, inputs: whole, sessions: picks, week, overrides, rulesOff } };
+  const carried = season && readSeason(season, { method, inputs: whole });
+  if (carried?.ok === false)
+    return { ok: false, problems: carried.problems.map((problem) => inScenario(index, problem)) };
+  return { ok: true, value: { id, name, inputs: whole, sessions: picks, week, season, overrides, rulesOff } };
 }
 
 /** The sessions have passed the schema: what a request can still have wrong is an input out of the method's range. */
 function within(index: number, part: 'inputs' | 'week', problem: Problem): Problem {
-  return { ...problem, path: `scenarios[${index}].${part}.${problem.path}` };
+  return inScenario(index, { ...problem, path: `${part}.${problem.path}` });
 }
+
+const inScenario = (index: number, problem: Problem): Problem => ({
+  ...problem,
+  path: `scenarios[${index}].${problem.path}`,
+});

@@ -2,7 +2,13 @@ import type { Method } from '../../training/method/document.js';
 import { inputQuantities } from '../inputs.js';
 import { categoryIds, type CategoryId } from '../../training/method/ids.js';
 import { dayQuantities, weekCost } from '../../training/method/week-names.js';
-import { categoryQuantity, noticeQuantity, splitQuantity, splitShareQuantity } from '../../training/method/names.js';
+import {
+  categoryQuantity,
+  noticeQuantity,
+  splitQuantity,
+  splitShareQuantity,
+  strengthUpkeep,
+} from '../../training/method/names.js';
 
 /** A line of the sheet: a quantity, the sessions of a category, or a rule. */
 export type SheetRow =
@@ -55,11 +61,12 @@ const rowsOf: Readonly<Record<GroupId, (method: Method) => readonly SheetRow[]>>
   rules: ({ rules }) => rules.map(({ id }) => ({ kind: 'rule', id: `rule ${id}`, rule: id })),
   inputs: () => quantities(Object.values(inputQuantities)),
   limits: () =>
-    quantities(
-      categoryIds.flatMap((id) =>
+    quantities([
+      ...categoryIds.flatMap((id) =>
         (['shortest', 'typical', 'longest'] as const).map((what) => categoryQuantity(id, what)),
       ),
-    ),
+      strengthUpkeep,
+    ]),
   splits: ({ splits, rules }) =>
     quantities([
       ...splits.flatMap(({ id, when }) => [

@@ -11,6 +11,7 @@ import type { Method } from '../../training/method/document.js';
 import { expandMethod } from '../../training/method/expand.js';
 import type { Plan, PlanRequest } from '../document.js';
 import { Planner } from '../planner.js';
+import type { SeasonMaker } from '../season/season-maker.js';
 import type { WeekMaker } from '../week/week-maker.js';
 import { scenarioOf } from './change.js';
 import type { Scenario, ScenarioSheet } from './document.js';
@@ -47,6 +48,7 @@ export class ScenarioPlanner {
   #last: ScenarioSheet | null = null;
   readonly #learned = new WeakSet<Method>();
   #weeks: WeekMaker | undefined;
+  #seasons: SeasonMaker | undefined;
 
   /**
    * Compiles the formulas of a sheet that are not known yet; to be awaited before `plan`.
@@ -69,6 +71,14 @@ export class ScenarioPlanner {
   learnWeeks(weeks: WeekMaker): boolean {
     if (weeks === this.#weeks) return false;
     this.#weeks = weeks;
+    this.#forget();
+    return true;
+  }
+
+  /** From now on scenarios are carried through their seasons by `seasons`; true where all is to be worked out again. */
+  learnSeasons(seasons: SeasonMaker): boolean {
+    if (seasons === this.#seasons) return false;
+    this.#seasons = seasons;
     this.#forget();
     return true;
   }
@@ -113,7 +123,7 @@ export class ScenarioPlanner {
     const [unknown] = unknownNames(formula, book[formula] ?? [], (name) => names.has(name));
     if (unknown) return { ok: false, error: unknown };
     const planner = this.#plannerOn({ method, sheet: createSheet(model, this.#book) });
-    planner.plan(requestOf(found, this.#weeks));
+    planner.plan(this.#requestOf({ ...found, season: null }));
     const failure = planner.sheet.explain(planner.column, quantity);
     return failure ? { ok: false, failure } : { ok: true, value: planner.column.value(quantity) };
   }
@@ -127,7 +137,7 @@ export class ScenarioPlanner {
     const last = this.#planned.get(scenario.id);
     if (last?.scenario === scenario) return last;
     const planner = last && sameShape(last.scenario, scenario) ? last.planner : this.#plannerOf(sheet, scenario);
-    return { scenario, planner, outcome: planner.plan(requestOf(scenario, this.#weeks)) };
+    return { scenario, planner, outcome: planner.plan(this.#requestOf(scenario)) };
   }
 
   /** Scenarios of one shape share a sheet; each has a column of its own. */
@@ -150,14 +160,19 @@ export class ScenarioPlanner {
   #plannerOn({ method, sheet }: { readonly method: Method; readonly sheet: Sheet }): Planner {
     return new Planner(
       { method, sheet },
-      { hands: sheet.hands ? handsOn(method, sheet) : undefined, week: this.#weeks },
+      { hands: sheet.hands ? handsOn(method, sheet) : undefined, week: this.#weeks, season: this.#seasons },
     );
   }
-}
 
-/** The request that a scenario makes; days are asked for only of planners that know of them. */
-function requestOf({ inputs, sessions, week }: Scenario, weeks: WeekMaker | undefined): PlanRequest {
-  return week && weeks ? { ...inputs, sessions, week } : { ...inputs, sessions };
+  /** The request that a scenario makes; days and a season are asked for only of planners that know of them. */
+  #requestOf({ inputs, sessions, week, season }: Scenario): PlanRequest {
+    return {
+      ...inputs,
+      sessions,
+      ...(week && this.#weeks ? { week } : {}),
+      ...(season && this.#seasons ? { season } : {}),
+    };
+  }
 }
 
 /** Scenarios with the same text here are computed by the same program; the minutes of days are inputs of it. */

@@ -43,6 +43,8 @@ const scenario = strictObject({
     () => ({}),
   ),
   week: v.optional(v.nullable(wishesSchema), null),
+  // Read by itself, and wholly, with the inputs of its scenario.
+  season: v.optional(v.nullable(object), null),
   overrides: formulas,
   rulesOff,
 });

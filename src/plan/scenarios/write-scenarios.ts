@@ -20,13 +20,14 @@ export function writeScenarios(sheet: ScenarioSheet): ScenarioDocument {
   };
 }
 
-function writeScenario({ id, name, inputs, sessions, week, overrides, rulesOff }: Scenario): WrittenScenario {
+function writeScenario({ id, name, inputs, sessions, week, season, overrides, rulesOff }: Scenario): WrittenScenario {
   return {
     id,
     ...(name === '' ? {} : { name }),
     inputs,
     ...(isEmpty(sessions) ? {} : { sessions }),
     ...(week ? { week } : {}),
+    ...(season ? { season } : {}),
     ...(isEmpty(overrides) ? {} : { overrides }),
     ...(isEmpty(rulesOff) ? {} : { rulesOff }),
   };

@@ -3,12 +3,10 @@ import type { Method } from '../../training/method/document.js';
 import { byCategory, categoryIds } from '../../training/method/ids.js';
 import { categoryQuantity } from '../../training/method/names.js';
 import { dayQuantities, weekCost } from '../../training/method/week-names.js';
-import type { SessionNeed } from '../../training/sessions/options.js';
 import { clashesOf } from '../../training/week/clashes.js';
 import type { Laid, WeekProblem } from '../../training/week/week-problem.js';
+import { isRoundedByHand, needFacts, needFrom } from '../session-need.js';
 import { weekProblemOf, type WeekNeeds } from './week-problem-of.js';
-
-const facts = ['minutes', 'rounded', 'shortest', 'typical', 'longest'] as const;
 
 /** A quarter of an hour: what one step of a day's slider adds. */
 const dayStep = 15;
@@ -31,13 +29,13 @@ export function weekBlock(
   model: SheetModel,
   { picks, wishes, lay }: Pick<WeekNeeds, 'picks' | 'wishes'> & { readonly lay: (problem: WeekProblem) => Laid | null },
 ): Block {
-  const isByHand = model.overrides.some(({ on }) => on.endsWith('_rounded'));
+  const isByHand = isRoundedByHand(model);
   return {
     id: 'week',
-    reads: [...dayQuantities, ...categoryIds.flatMap((id) => facts.map((fact) => categoryQuantity(id, fact)))],
+    reads: [...dayQuantities, ...categoryIds.flatMap((id) => needFacts.map((fact) => categoryQuantity(id, fact)))],
     writes: [weekCost],
     compute: (reads) => {
-      const needs = byCategory((id) => needOf(method, reads.slice(placeOf(id)), isByHand));
+      const needs = byCategory((id) => needFrom(method.rounding, reads.slice(placeOf(id)), isByHand));
       const days = reads.slice(0, dayQuantities.length).map((minutes) => Math.max(0, Math.floor(minutes)));
       const problem = weekProblemOf(method, { needs, picks, wishes: { ...wishes, days, before: null } });
       const laid = lay(problem);
@@ -47,12 +45,4 @@ export function weekBlock(
 }
 
 const placeOf = (id: (typeof categoryIds)[number]): number =>
-  dayQuantities.length + categoryIds.indexOf(id) * facts.length;
-
-function needOf(
-  { rounding }: Method,
-  [minutes = 0, rounded = 0, shortest = 0, typical = 0, longest = 0]: readonly number[],
-  isByHand: boolean,
-): SessionNeed {
-  return { exact: isByHand ? rounded : minutes, rounded, limits: { shortest, typical, longest }, rounding };
-}
+  dayQuantities.length + categoryIds.indexOf(id) * needFacts.length;

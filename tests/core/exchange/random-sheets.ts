@@ -7,6 +7,7 @@ import type { Method } from '../../../src/training/method/document.js';
 import { expandMethod } from '../../../src/training/method/expand.js';
 import { categoryIds, eventIds, levelIds, phaseIds } from '../../../src/training/method/ids.js';
 import { readMethod } from '../../../src/training/method/read-method.js';
+import { anySeasons } from '../../reference/season/random-seasons.js';
 import { anyWeeks } from './random-wishes.js';
 import { valueOf } from '../training/method/documents.js';
 
@@ -36,7 +37,7 @@ function scenarios({ method, rows }: Around): fc.Arbitrary<Scenario> {
   const between = ({ least, most }: { least: number; most: number }) =>
     fc.double({ min: least, max: most, noNaN: true });
   const durations = fc.array(fc.integer({ min: 1, max: 1440 }), { maxLength: 6 });
-  return recordOf({
+  return recordOf<Scenario>({
     id: ids,
     name: names,
     inputs: recordOf({
@@ -48,6 +49,7 @@ function scenarios({ method, rows }: Around): fc.Arbitrary<Scenario> {
     }),
     sessions: someOf(categoryIds).chain((keys) => recordOf(Object.fromEntries(keys.map((key) => [key, durations])))),
     week: fc.option(anyWeeks(method), { nil: null }),
+    season: fc.option(anySeasons(method), { nil: null }),
     overrides: overSome([...quantityIds(expandMethod(method)), ...rows.map(({ id }) => id)]),
     rulesOff: someOf(method.rules.map(({ id }) => id)),
   });

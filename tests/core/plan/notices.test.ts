@@ -42,7 +42,7 @@ describe('every-second-week', () => {
   });
 
   test('is not said where a rule gives minutes instead of taking them', async () => {
-    const generous = await plannerOf(documentWith('rules[8].value', 'value + 10'));
+    const generous = await plannerOf(documentWith('rules[9].value', 'value + 10'));
     expect(planOf({ hours: 2 }, generous).rules.find(({ id }) => id === 'cross-too-small')?.acted).toBe(true);
     expect(noticesOf('every-second-week', { hours: 2 }, generous).map(({ category }) => category)).toEqual([
       'intervals',
@@ -99,7 +99,7 @@ describe('rule', () => {
   });
 
   test('has the level that the method gives it', async () => {
-    const careful = await plannerOf(documentWith('rules[1].level', 'caution'));
+    const careful = await plannerOf(documentWith('rules[2].level', 'caution'));
     expect(noticesOf('rule', { hours: 1 }, careful)[0]).toEqual({
       code: 'rule',
       level: 'caution',
@@ -113,12 +113,12 @@ describe('rule', () => {
     ['-1', true],
     ['0', false],
   ])('holds like any condition: %s is %s', async (when, isSaid) => {
-    const always = await plannerOf(documentWith('rules[1].when', when));
+    const always = await plannerOf(documentWith('rules[2].when', when));
     expect(ids(planOf({ hours: 4 }, always))).toEqual(isSaid ? ['few-hours'] : []);
   });
 
   test('whose condition has no value says nothing, but that it failed', async () => {
-    const broken = await plannerOf(documentWith('rules[1].when', '1 / (weekly_hours - 4)'));
+    const broken = await plannerOf(documentWith('rules[2].when', '1 / (weekly_hours - 4)'));
     const { notices } = planOf({ hours: 4 }, broken);
     expect(notices).toEqual([{ code: 'quantity-failed', level: 'caution', quantity: 'notice_few_hours', values: {} }]);
   });

@@ -31,6 +31,8 @@ const oneOf = (choices: readonly string[]): Fault => ['not-one-of', { choices }]
 const named = (names: readonly string[]): Fault => ['unknown-name', { names }];
 const name = String(/^[a-z][a-z0-9_]{0,39}$/);
 const id = String(/^[A-Za-z0-9_-]{1,40}$/);
+const noDate: Fault = ['no-date', { least: '1900-01-01', most: '2199-12-31' }];
+const tooManyHours: Fault = ['out-of-range', { least: 0, most: 20 }];
 const row = { id: 'own_more', name: '', formula: '1' };
 const records: readonly [Path, string][] = [
   [['formulas'], 'formulas'],
@@ -150,6 +152,23 @@ describe('a sheet document with one fault has one problem:', () => {
     [first('week', 'done', 0, 'minutes'), 0, 'scenarios[0].week.done[0].minutes', 0, 'out-of-range', { least: 1 }],
     [first('week', 'sessions', 'slow'), [33], 'scenarios[0].week.sessions.slow[0]', 33, 'not-a-step', { step: 5 }],
 
+    [first('season'), [], 'scenarios[0].season', 'list of 0', ...expected('object')],
+    [first('season'), 16, 'scenarios[0].season', 16, ...expected('object')],
+    [first('season', 'date'), '2027-02-30', 'scenarios[0].season.date', '2027-02-30', ...noDate],
+    [first('season', 'weeks'), 15, 'scenarios[0].season.weeks', 15, 'not-one-of', { choices: [16] }],
+    [
+      first('season', 'mostHours'),
+      0.25,
+      'scenarios[0].season.mostHours',
+      0.25,
+      'out-of-range',
+      { least: 0.5, most: 20 },
+    ],
+    [first('season', 'colour'), 'red', 'scenarios[0].season.colour', 'red', ...unknownField],
+    [first('season', '__proto__'), { rise: 1 }, 'scenarios[0].season.__proto__', 'object', ...unknownField],
+    [first('season', 'events', 0, 'event'), 'mile', 'scenarios[0].season.events[0].event', 'mile', ...oneOf(eventIds)],
+    [first('season', 'byHand', 0, 'hours'), 21, 'scenarios[0].season.byHand[0].hours', 21, ...tooManyHours],
+
     [first('overrides'), [], 'scenarios[0].overrides', 'list of 0', ...expected('object')],
     [first('overrides', 'slow_minutes'), 90, 'scenarios[0].overrides.slow_minutes', 90, ...expected('text')],
     [first('overrides', 'own_rati'), '1', 'scenarios[0].overrides.own_rati', 'own_rati', ...named(quantities)],
@@ -204,7 +223,7 @@ describe('a sheet document', () => {
   test('is read whole', () => {
     const { format: _, version: __, ...document } = wholeDocument();
     const inputs = { hours: 4, phase: 'build', level: 'developing', event: 'half-marathon', strengthCap: 120 };
-    const second = { id: 'b', name: '', inputs, sessions: {}, week: null, overrides: {}, rulesOff: [] };
+    const second = { id: 'b', name: '', inputs, sessions: {}, week: null, season: null, overrides: {}, rulesOff: [] };
     expect(valueOf(readScenarios(wholeDocument(), builtInMethod))).toStrictEqual({
       ...document,
       method: builtInMethod,

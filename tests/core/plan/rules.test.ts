@@ -43,11 +43,11 @@ describe('a rule that is switched off', () => {
     expect(plan.minutes.strength).toBe(144);
     expect(outcomeOf(plan, 'strength-cap')).toMatchObject({ enabled: false, acted: false, before: 144, after: 144 });
     expect(plan.derivations['strength_minutes']?.rules[0]).toMatchObject({ rule: 'strength-cap', enabled: false });
-    expect(plan.rules).toHaveLength(11);
+    expect(plan.rules).toHaveLength(12);
   });
 
   test('says nothing', async () => {
-    const planner = await plannerOf(documentWith('rules[2].enabled', false));
+    const planner = await plannerOf(documentWith('rules[3].enabled', false));
     const plan = valueOf(planner.plan({ hours: 8 }));
     expect(plan.notices).toEqual([]);
     expect(outcomeOf(plan, 'many-hours')).toMatchObject({ enabled: false, acted: false });

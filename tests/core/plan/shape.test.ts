@@ -37,6 +37,7 @@ const planFields = fieldsOf<Plan>({
   notices: true,
   derivations: true,
   week: true,
+  season: true,
   checks: true,
 });
 const inputFields = fieldsOf<PlanInputs>({ hours: true, phase: true, level: true, event: true, strengthCap: true });
@@ -82,7 +83,13 @@ describe('a plan has exactly the fields of its type', () => {
           expect(sorted(derivation)).toEqual([...derivationFields].sort());
           expect(derivation.quantity).toBe(id);
         }
-        expect([plan.format, plan.version, plan.week, plan.checks]).toEqual(['weekwright-plan', 1, null, []]);
+        expect([plan.format, plan.version, plan.week, plan.season, plan.checks]).toEqual([
+          'weekwright-plan',
+          1,
+          null,
+          null,
+          [],
+        ]);
       }),
       runs(50, 5000),
     );

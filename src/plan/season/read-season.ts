@@ -1,0 +1,60 @@
+import type { Outcome, Problem } from '../../problem.js';
+import type { Method } from '../../training/method/document.js';
+import { mondayDate } from '../../training/season/iso-date.js';
+import type { SeasonRules } from '../../training/method/season-rules.js';
+import { checkSeason } from './check-season.js';
+import { seasonDates } from './season-dates.js';
+import { seasonRules, type SeasonGround } from './season-ground.js';
+import { readSeasonShape, type SeasonShape } from './season-shape.js';
+import type { SeasonWishes } from './wishes.js';
+
+/**
+ * Reads what a request says of the season, and fills in what the method usually has.
+ *
+ * @returns the wishes, or every problem with its path (`season.events[0].date`), the value given and what is allowed.
+ */
+export function readSeason(given: unknown, ground: SeasonGround): Outcome<SeasonWishes> {
+  const shape = readSeasonShape(given);
+  if (!shape.ok) return { ok: false, problems: shape.problems.map(inSeason) };
+  const rules = seasonRules(ground.method);
+  const dates = seasonDates(shape.value, rules.weeks);
+  const problems = [...(dates.ok ? [] : dates.problems), ...checkSeason(shape.value, ground)];
+  if (!dates.ok || problems.length > 0) return { ok: false, problems: problems.map(inSeason) };
+  return { ok: true, value: { ...filledIn(shape.value, rules, ground), ...dates.value } };
+}
+
+function filledIn(
+  shape: SeasonShape,
+  rules: SeasonRules,
+  { method, inputs }: SeasonGround,
+): Omit<SeasonWishes, 'start' | 'date'> {
+  const { weekly_hours } = method.inputs;
+  const hours = shape.hours ?? inputs.hours;
+  return {
+    hours,
+    mostHours: shape.mostHours ?? mostHours(hours * rules.rise.most, hours, weekly_hours),
+    rise: shape.rise ?? rules.rise.share,
+    easierEvery: shape.easierEvery ?? rules.easier.every_weeks,
+    easierDrop: shape.easierDrop ?? rules.easier.drop,
+    taperWeeks: shape.taperWeeks ?? rules.taper.weeks,
+    taperDrop: shape.taperDrop ?? rules.taper.drop,
+    upkeepFrom: shape.upkeepFrom ?? rules.upkeep.from,
+    upkeepSessions: shape.upkeepSessions ?? rules.upkeep.sessions,
+    recoveryWeeks: shape.recoveryWeeks ?? rules.recovery.weeks,
+    phases: shape.phases ?? rules.phases.map(({ phase }) => ({ phase, weeks: null })),
+    events: shape.events ?? [],
+    byHand: (shape.byHand ?? []).map((week) => ({ ...week, start: mondayDate(week.start) })),
+    weeksOff: shape.weeksOff ?? 0,
+    longestRun: shape.longestRun ?? null,
+  };
+}
+
+/** The usual most: a whole step of the slider, within the method's range. */
+function mostHours(usual: number, hours: number, { step, most }: Method['inputs']['weekly_hours']): number {
+  return Math.max(hours, Math.min(most, Math.floor(usual / step + 1e-9) * step));
+}
+
+const inSeason = (problem: Problem): Problem => ({
+  ...problem,
+  path: problem.path === '' ? 'season' : `season.${problem.path}`,
+});
