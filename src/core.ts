@@ -9,9 +9,15 @@ export type {
   PlanDerivation,
   PlanInputs,
   PlanRequest,
+  PlanSeason,
   PlanWeek,
   PlacedSession,
   RuleOutcome,
+  SeasonChange,
+  SeasonNotice,
+  SeasonRequest,
+  SeasonWeek,
+  SeasonWishes,
   WeekRequest,
   WeekWishes,
 } from './plan.js';
@@ -31,6 +37,7 @@ export {
   setInputs,
   setOverride,
   setRow,
+  setSeason,
   setSessions,
   switchRule,
 } from './plan/scenarios/change.js';
@@ -39,6 +46,9 @@ export { beginHistory, record, redo, settle, undo } from './plan/scenarios/histo
 export type { History } from './plan/scenarios/history.js';
 export { influenceOnWeek, sweepWeek, workWeekBackwards } from './plan/scenarios/questions.js';
 export { readScenarios } from './plan/scenarios/read-scenarios.js';
+export { makeSeasonChange, moveSeasonStart, setSeasonWeek } from './plan/season/acts.js';
+export { seasonSeries, seasonSummary, whenReached } from './plan/season/season-questions.js';
+export type { Reached, SeasonOnShow, SeasonSummary } from './plan/season/season-questions.js';
 export { ScenarioPlanner } from './plan/scenarios/scenario-planner.js';
 export type { PlannedScenario } from './plan/scenarios/scenario-planner.js';
 export { writeScenarios } from './plan/scenarios/write-scenarios.js';

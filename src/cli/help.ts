@@ -1,38 +1,58 @@
 import type { Method } from '../training/method/document.js';
 import { eventIds, levelIds, phaseIds } from '../training/method/ids.js';
+import { seasonPhaseIds, upkeepIds } from '../training/method/season-rules.js';
+import { byHandReasons } from '../plan/season/wishes.js';
 import type { Values } from '../words/phrases.js';
-import { optionNames, planOptions, type OptionName } from './options.js';
+import { optionKind, optionsOf, type Command, type OptionName } from './options.js';
 import { rosterColumns, rosterFields } from './roster-fields.js';
 import { spokenLanguages, type Speech } from './speech.js';
 import { textTable } from './text-table.js';
 
 /** What `weekwright --help` shows. */
 export function generalHelp({ texts }: Speech): string {
-  const usage = ['weekwright plan [--hours HOURS] […]', 'weekwright --help', 'weekwright --version'];
+  const usage = [
+    'weekwright plan [--hours HOURS] […]',
+    'weekwright season --date DATE [--weeks WEEKS] […]',
+    'weekwright --help',
+    'weekwright --version',
+  ];
   return page([
     texts.say('about'),
     listing(
       texts.say('heading.usage'),
       usage.map((line) => [line]),
     ),
-    listing(texts.say('heading.commands'), [['plan', texts.say('command.plan')]]),
+    listing(texts.say('heading.commands'), [
+      ['plan', texts.say('command.plan')],
+      ['season', texts.say('command.season')],
+    ]),
     texts.say('command.help'),
   ]);
 }
 
-/** What `weekwright plan --help` shows; ranges and starting values are those of the method. */
-export function planHelp(speech: Speech, method: Method): string {
+const usageOf: Readonly<Record<Command, readonly string[]>> = {
+  plan: [
+    'weekwright plan --hours 4 --phase build --level developing --event half-marathon',
+    'weekwright plan --roster FILE [--json]',
+  ],
+  season: ['weekwright season --hours 4 --most-hours 6 --event half-marathon --date 2027-04-11 --weeks 16'],
+};
+
+/** What `weekwright plan --help` shows, or that of another command; ranges and starting values are those of the method. */
+export function commandHelp(speech: Speech, method: Method, command: Command): string {
   const { texts } = speech;
-  const options = optionNames.map((name) => [synopsis(name), optionText(speech, method, name)]);
-  const usage = ['weekwright plan --hours 4 --phase build --level developing --event half-marathon'];
+  const options = optionsOf(command).map((name) => [synopsis(name), optionText(speech, method, name)]);
+  const ofRoster = [
+    texts.say('columns', { columns: rosterColumns.join(',') }),
+    texts.say('ndjson', { fields: rosterFields.join(', ') }),
+  ];
   return page([
     listing(
       texts.say('heading.usage'),
-      [...usage, 'weekwright plan --roster FILE [--json]'].map((line) => [line]),
+      usageOf[command].map((line) => [line]),
     ),
     listing(texts.say('heading.options'), options),
-    texts.say('columns', { columns: rosterColumns.join(',') }),
-    texts.say('ndjson', { fields: rosterFields.join(', ') }),
+    ...(command === 'plan' ? ofRoster : [texts.say('season.dates')]),
     texts.say('exit-codes'),
   ]);
 }
@@ -44,7 +64,7 @@ function listing(heading: string, rows: readonly (readonly string[])[]): string 
   return `${heading}\n${indented}`;
 }
 
-const synopsis = (name: OptionName): string => `--${name} ${planOptions[name].value}`.trimEnd();
+const synopsis = (name: OptionName): string => `--${name} ${optionKind(name).value}`.trimEnd();
 
 const choices: Readonly<Partial<Record<OptionName, readonly string[]>>> = {
   phase: phaseIds,
@@ -66,6 +86,10 @@ function optionText({ words, texts }: Speech, { inputs }: Method, name: OptionNa
 function valuesFor(name: OptionName, inputs: Method['inputs'], languages: string): Values {
   const range = { hours: inputs.weekly_hours, 'strength-cap': inputs.strength_cap };
   if (name === 'lang') return { choices: languages };
+  if (name === 'upkeep-from') return { choices: upkeepIds.join(', ') };
+  if (name === 'phases') return { choices: seasonPhaseIds.join(', ') };
+  if (name === 'events') return { choices: eventIds.join(', ') };
+  if (name === 'by-hand') return { choices: byHandReasons.join(', ') };
   if (name !== 'hours' && name !== 'strength-cap') return {};
   const { least, most, start } = range[name];
   return { least, most, start };

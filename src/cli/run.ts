@@ -1,8 +1,10 @@
 import { builtInPlanner } from '../plan.js';
-import { generalHelp, planHelp } from './help.js';
+import { commandHelp, generalHelp } from './help.js';
 import type { CliIo } from './io.js';
+import { commands, type Command } from './options.js';
 import { planCommand } from './plan-command.js';
 import { readArguments, type Arguments, type ArgumentFault } from './read-arguments.js';
+import { seasonCommand } from './season-command.js';
 import { exitCodes, problemLines, refuse, type Session } from './session.js';
 import { loadSpeech, spokenLanguages, type Speech } from './speech.js';
 
@@ -22,7 +24,7 @@ export async function run(argv: readonly string[], io: CliIo): Promise<number> {
   if (given.options.version !== undefined) return answer(io, `${await io.version()}\n`);
   if (given.command === undefined) return refuse({ io }, [generalHelp(speech).trimEnd()]);
   const session: Session = { options: given.options, speech, io };
-  return planCommand(session);
+  return given.command === 'season' ? seasonCommand(session) : planCommand(session);
 }
 
 function answer(io: CliIo, text: string): number {
@@ -31,13 +33,17 @@ function answer(io: CliIo, text: string): number {
 }
 
 function helpText(speech: Speech, { command }: Arguments): string {
-  return command === 'plan' ? planHelp(speech, builtInPlanner().method) : generalHelp(speech);
+  const known = knownCommand(command);
+  return known ? commandHelp(speech, builtInPlanner().method, known) : generalHelp(speech);
 }
 
 function commandFaults({ command }: Arguments): ArgumentFault[] {
-  if (command === undefined || command === 'plan') return [];
-  return [{ key: 'fault.unknown-command', values: { given: JSON.stringify(command), allowed: 'plan' } }];
+  if (command === undefined || knownCommand(command)) return [];
+  const allowed = commands.join(', ');
+  return [{ key: 'fault.unknown-command', values: { given: JSON.stringify(command), allowed } }];
 }
+
+const knownCommand = (command: string | undefined): Command | undefined => commands.find((each) => each === command);
 
 function languageProblems(speech: Speech, { options: { lang } }: Arguments): string[] {
   if (lang === undefined || spokenLanguages.includes(lang)) return [];

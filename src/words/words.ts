@@ -1,4 +1,4 @@
-import type { Text } from '../training/method/document.js';
+import type { Text } from '../training/method/ids.js';
 import { createFormats, type Formats } from './formats.js';
 import { createPhrases, type Messages, type Phrases, type Values } from './phrases.js';
 

@@ -24,7 +24,8 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'heading.usage': 'Aufruf',
 
   'command.plan': 'der Plan einer Woche, oder aller auf einer Liste',
-  'command.help': 'weekwright plan --help nennt die Optionen eines Plans.',
+  'command.season': 'jede Woche bis zu einem Wettkampf',
+  'command.help': 'weekwright plan --help nennt die Optionen eines Plans, weekwright season --help die einer Saison.',
 
   'option.hours': 'Stunden pro Woche, {least} bis {most}; {start}, wo nichts angegeben ist',
   'option.choice': '{choices}; {start}, wo nichts angegeben ist',
@@ -37,6 +38,26 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'option.lang': 'Sprache der Antwort: {choices}',
   'option.help': 'dieser Text',
   'option.version': 'die Version',
+
+  'season.dates':
+    'Tage werden als 2027-04-11 geschrieben. Zwei von date, start und weeks genügen; mit einem davon hat die Saison die üblichen Wochen der Methode. Was fehlt, ist wie in der Methode.',
+  'option.date': 'der Tag des Wettkampfs',
+  'option.start': 'ein Tag der ersten Woche',
+  'option.weeks': 'Wochen bis zum Wettkampf, mit seiner eigenen',
+  'option.most-hours': 'die meisten Stunden einer Woche',
+  'option.rise': 'höchstens so viel mehr als das Höchste der vier Wochen davor',
+  'option.easier-every': 'alle so viele Wochen ist eine leichter; 0 für keine',
+  'option.easier-drop': 'was eine leichtere Woche verliert',
+  'option.taper-weeks': 'Wochen des Taperings, mit der des Wettkampfs; 0 für keine',
+  'option.taper-drop': 'was alle Wochen des Taperings zusammen verlieren',
+  'option.upkeep-from': 'ab welcher Phase Kraft nur erhalten wird: {choices}',
+  'option.upkeep-sessions': 'Krafteinheiten pro Woche, die sie erhalten',
+  'option.recovery-weeks': 'Wochen der Erholung nach dem Wettkampf',
+  'option.phases': 'die Phasen vor dem Tapering, aus {choices}; ohne Wochen nimmt eine Phase ihren Anteil',
+  'option.events': 'weitere Wettkämpfe, je ein Tag und eines von {choices}',
+  'option.by-hand': 'von Hand gesetzte Wochen: ein Tag, Stunden (0 für keine) und warum: {choices}',
+  'option.weeks-off': 'Wochen ohne Training vor der Saison; die Stunden sind die davor',
+  'option.longest-run': 'Minuten des längsten Laufs in den vier Wochen vor der Saison',
 
   'roster.empty': 'Die Liste ist leer; ihre erste Zeile muss Spalten nennen: {columns}.',
   'roster.fields': '{given} Felder; erlaubt: {expected}, wie in der Kopfzeile.',

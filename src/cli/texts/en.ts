@@ -21,7 +21,8 @@ export const english = {
   'heading.usage': 'Usage',
 
   'command.plan': 'the plan of one week, or of every runner of a roster',
-  'command.help': 'weekwright plan --help lists the options of a plan.',
+  'command.season': 'every week up to an event',
+  'command.help': 'weekwright plan --help lists the options of a plan, weekwright season --help those of a season.',
 
   'option.hours': 'hours a week, {least} to {most}; {start} where left out',
   'option.choice': '{choices}; {start} where left out',
@@ -33,6 +34,26 @@ export const english = {
   'option.lang': 'language of the answer: {choices}',
   'option.help': 'this text',
   'option.version': 'the version',
+
+  'season.dates':
+    'Dates are written as 2027-04-11. Two of date, start and weeks are enough; with one of them the season has the method’s usual weeks. What is left out is as the method has it.',
+  'option.date': 'the day of the event',
+  'option.start': 'a day of the first week',
+  'option.weeks': 'weeks up to the event, its own included',
+  'option.most-hours': 'the most hours of a week',
+  'option.rise': 'most that a week may have above the highest of the four weeks before',
+  'option.easier-every': 'every so many weeks one is easier; 0 for none',
+  'option.easier-drop': 'what an easier week loses',
+  'option.taper-weeks': 'weeks of the taper, that of the event included; 0 for none',
+  'option.taper-drop': 'what all weeks of the taper together lose',
+  'option.upkeep-from': 'from which phase on strength is only kept up: {choices}',
+  'option.upkeep-sessions': 'strength sessions a week that keep it up',
+  'option.recovery-weeks': 'weeks of rest after the event',
+  'option.phases': 'the phases before the taper, of {choices}; without weeks a phase takes its share',
+  'option.events': 'further events, each a date and one of {choices}',
+  'option.by-hand': 'weeks set by hand: a day, hours (0 for a week off), and why: {choices}',
+  'option.weeks-off': 'weeks without training before the season; hours are those before them',
+  'option.longest-run': 'minutes of the longest run in the four weeks before the season',
 
   'roster.empty': 'The roster is empty; its first line has to name columns: {columns}.',
   'roster.fields': '{given} fields; allowed: {expected}, as in the header.',

@@ -6,7 +6,7 @@ describe('weekwright with wrong arguments', () => {
     '--hours, --phase, --level, --event, --strength-cap, --days, --method, --roster, --json, --lang, --help, --version';
 
   it.each<[string, string]>([
-    ['plam', '"plam" is not a command. Allowed: plan.'],
+    ['plam', '"plam" is not a command. Allowed: plan, season.'],
     ['plan --hours 25', '--hours is 25; allowed: 0.5 to 20.'],
     ['plan --hours -1', '--hours is -1; allowed: 0.5 to 20.'],
     ['plan --hours=four', '--hours is "four"; it has to be a number.'],
@@ -36,6 +36,7 @@ describe('weekwright with wrong arguments', () => {
     ['plan --json=yes', '--json takes no value; given: "yes".'],
     ['plan --hours 4 --hours 5', '--hours stands there twice; allowed: once.'],
     ['plan now', '"now" is one argument too many.'],
+    ['plan --date 2027-04-11', `--date is not an option here. Allowed: ${allOptions}.`],
     ['plan --constructor', `--constructor is not an option here. Allowed: ${allOptions}.`],
   ])('%s', async (line, expected) => {
     const { code, output, errors } = await ran(line.split(' '));
@@ -68,7 +69,7 @@ describe('weekwright --help and --version', () => {
   it.each([['--help'], ['-h'], ['--help --hours x']])('%s is answered', async (line) => {
     const { code, output, errors } = await ran(line.split(' '));
     expect([code, errors]).toEqual([0, '']);
-    expect(output).toMatch(/^Commands\n {2}plan {2}/m);
+    expect(output).toMatch(/^Commands\n {2}plan {4}\S.*\n {2}season {2}\S/m);
   });
 
   it('lists every option of a plan with what is allowed and where it starts', async () => {

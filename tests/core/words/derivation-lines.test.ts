@@ -69,6 +69,7 @@ describe('derivationLines(words, planned, quantity)', () => {
     const rules = derivationLines(words, eightHours, 'strength_minutes')?.rules ?? [];
     expect(rules.map(({ rule, acted, text }) => [rule, acted, text])).toEqual([
       ['strength-cap', true, 'Strength cap: 144 minutes → 120 minutes'],
+      ['strength-upkeep', false, 'Strength kept up: did not act'],
       ['strength-too-small', false, 'Strength too short: did not act'],
     ]);
     expect(rules[0]?.when).toBe('If hours a week > 6 and the value so far > strength cap');

@@ -2,11 +2,15 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import defaultMethod from '../../../shared/methods/default.json';
 import { noticeCodes } from '../../../src/plan/document.js';
+import { seasonChangeKinds, seasonNoticeCodes } from '../../../src/plan/season/document.js';
+import { byHandReasons } from '../../../src/plan/season/wishes.js';
 import { weekStates } from '../../../src/plan/week/document.js';
 import { problemCodes } from '../../../src/problem.js';
 import { functionArity } from '../../../src/sheet/formula/functions.js';
 import { formulaErrorCodes } from '../../../src/sheet/formula/formula-error.js';
 import { categoryIds, eventIds, levelIds, phaseIds, statusIds } from '../../../src/training/method/ids.js';
+import { upkeepIds } from '../../../src/training/method/season-rules.js';
+import { hoursReasons } from '../../../src/training/season/season-hours.js';
 import { changeKinds, wishKinds } from '../../../src/training/week/wish.js';
 import { languages } from '../../../src/words/load-words.js';
 import type { Message, Messages } from '../../../src/words/phrases.js';
@@ -73,6 +77,19 @@ const composedKeys = [
   ...prefixed('week', ['way-out', 'way-out.free']),
   ...prefixed('wish', [...wishKinds, 'day-minutes.none', 'minutes.none']),
   ...prefixed('change', [...changeKinds, 'fewer-rest-days.none', 'settle-sessions.one', 'settle-sessions.none']),
+  ...prefixed(
+    'hours-reason',
+    hoursReasons.filter((reason) => reason !== 'by-hand'),
+  ),
+  ...prefixed('hours-reason.by-hand', byHandReasons),
+  ...prefixed('season.by-hand', byHandReasons),
+  ...prefixed('season.upkeep', upkeepIds),
+  ...prefixed('season-notice', [...seasonNoticeCodes, 'steep-week.back', 'after-break.caution']),
+  ...prefixed('season-change', seasonChangeKinds),
+  ...prefixed('phase-term', phaseIds),
+  ...prefixed('season.box', ['hand', 'table', 'shape', 'reach', 'later', 'compare', 'basis']),
+  ...prefixed('season.table', ['week', 'from', 'phase', 'hours', 'load', 'longest-run', 'notes']),
+  ...prefixed('season.summary', ['weeks', 'most', 'total', 'longest-run', 'load', 'cautions']),
 ];
 
 /** Keys that stand whole in the source: say('headline.none'). */

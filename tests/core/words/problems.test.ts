@@ -151,6 +151,26 @@ const cases: readonly [Problem, string, string][] = [
     'link is damaged or incomplete. Copy it again, all of it.',
     'link ist beschädigt oder unvollständig. Bitte noch einmal ganz kopieren.',
   ],
+  [
+    {
+      path: 'season.date',
+      value: '2027-02-29',
+      code: 'no-date',
+      allowed: { least: '1900-01-01', most: '2199-12-31' },
+    },
+    'season.date is "2027-02-29"; allowed: a day of the calendar such as 2027-04-11, from 1900-01-01 to 2199-12-31.',
+    'season.date ist "2027-02-29"; erlaubt: ein Tag des Kalenders wie 2027-04-11, von 1900-01-01 bis 2199-12-31.',
+  ],
+  [
+    {
+      path: 'season.date',
+      value: '2030-04-11',
+      code: 'too-far-apart',
+      allowed: { start: '2027-01-04', most: 104 },
+    },
+    'season.date is "2030-04-11"; allowed: a day from the week of the start (2027-01-04) on, within 104 weeks.',
+    'season.date ist "2030-04-11"; erlaubt: ein Tag ab der Woche des Beginns (2027-01-04), innerhalb von 104 Wochen.',
+  ],
 ];
 
 describe('problemSentence(words, problem)', () => {

@@ -23,6 +23,11 @@ describe('quantityName(words, method, id)', () => {
     ['split_taper', 'the split “taper” is used', 'die Aufteilung „Tapering“ gilt'],
     ['notice_few_hours', 'the rule “Few hours” has something to say', 'die Regel „Wenige Stunden“ hat etwas zu sagen'],
     ['event_half_marathon', 'half marathon', 'Halbmarathon'],
+    [
+      'strength_upkeep',
+      'minutes to which strength is held while it is only kept up',
+      'Minuten, bei denen Kraft bleibt, solange sie nur erhalten wird',
+    ],
     ['no_such_quantity', 'no_such_quantity', 'no_such_quantity'],
     ['constructor', 'constructor', 'constructor'],
   ])('%s is "%s" and "%s"', (id, english, other) => {
@@ -77,6 +82,7 @@ describe('quantityValue(words, method, { id, value })', () => {
     ['split_taper', 0, 'no'],
     ['notice_few_hours', 1, 'yes'],
     ['slow_rounded', 70, '70 minutes'],
+    ['strength_upkeep', 70, '70 minutes'],
     ['strength_minutes', null, 'no value'],
   ])('%s, %s is "%s"', (id, value, expected) => {
     expect(quantityValue(words, method, { id, value })).toBe(expected);

@@ -42,6 +42,12 @@ describe('ruleSentence(words, method, outcome)', () => {
       'Obergrenze Kraft: ausgeschaltet.',
     ],
     [
+      'only keeps strength up',
+      { ...cap, id: 'strength-upkeep', before: 108, after: 70 },
+      'Strength is held at 70 minutes, enough to keep what is there: 38 minutes moved to slow running.',
+      'Krafttraining bleibt bei 70 Minuten, genug, um sie zu erhalten: 38 Minuten mehr für langsames Laufen.',
+    ],
+    [
       'brought strength up',
       { ...cap, id: 'strength-too-small', before: 9, after: 15 },
       'Strength: 9 minutes would be too short for a session, so it is brought up to 15 minutes, with time from slow running.',

@@ -1,0 +1,16 @@
+import type { SeasonWeek } from '../../plan/season/document.js';
+import type { Words } from '../words.js';
+
+/**
+ * The phase of a week, and what is special of it.
+ *
+ * @example 'build (easier, 10 km)'
+ */
+export function phaseText(words: Words, { phase, isEasier, events }: SeasonWeek): string {
+  const special = [
+    ...(isEasier ? [words.say('season.easier')] : []),
+    ...events.map(({ event }) => words.say(`event.${event}`)),
+  ];
+  const name = words.say(`phase.${phase}`);
+  return special.length === 0 ? name : `${name} (${special.join(', ')})`;
+}

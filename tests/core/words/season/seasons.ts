@@ -1,0 +1,16 @@
+import type { SeasonRequest } from '../../../../src/plan/season/wishes.js';
+import { loadWords } from '../../../../src/words/load-words.js';
+import { planWithSeason } from '../../../reference/season/season-door.js';
+
+export const english = await loadWords('en');
+export const german = await loadWords('de');
+
+/** The season of tests/reference/season/worked-season.test.ts, which is worked out by hand: sixteen weeks from four hours. */
+export const usual: SeasonRequest = { date: '2027-04-11', weeks: 16 };
+
+/** The plan of a season from four hours to a half marathon. */
+export const planned = (season: SeasonRequest = {}) =>
+  planWithSeason({
+    ...{ hours: 4, phase: 'build', level: 'developing', event: 'half-marathon' },
+    season: { ...usual, ...season },
+  });
