@@ -60,6 +60,16 @@ const executable = {
   writeBundle: ({ file }) => chmodSync(file, 0o755),
 };
 
+// A few lines that several panels share are worth no file of their own; the details come with each of these panels.
+const withDetails = [
+  '/src/element/details.ts',
+  '/src/element/late.styles.ts',
+  '/src/training/method/season-rules.ts',
+  '/src/training/method/session-minutes.ts',
+  '/src/training/method/duplicates.ts',
+  '/src/plan/strict-object.ts',
+];
+
 // A week that takes long is solved in a worker: a file of its own, beside the chunk that starts it.
 const worker = (file, ...last) => ({
   input: 'src/element/board/weekwright-week-worker.ts',
@@ -83,7 +93,13 @@ export default [
     onwarn,
     treeshake,
     plugins: [...whole, compact, small],
-    output: { dir: 'dist/embed', sourcemap: true, chunkFileNames: 'weekwright-[name]-[hash].js' },
+    output: {
+      dir: 'dist/embed',
+      sourcemap: true,
+      chunkFileNames: 'weekwright-[name]-[hash].js',
+      onlyExplicitManualChunks: true,
+      manualChunks: (id) => (withDetails.some((file) => id.endsWith(file)) ? 'details' : undefined),
+    },
   },
   worker('dist/chunks/weekwright-week-worker.js'),
   worker('dist/embed/weekwright-week-worker.js', small),

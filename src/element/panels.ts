@@ -3,7 +3,12 @@ import { latePlace } from './late-place.js';
 import { splitPanel } from './split/split-panel.js';
 
 /** The panels by the names that the attribute `panels` uses. */
-export const panels = { split: splitPanel, sheet: latePlace('sheet'), week: latePlace('week', 'board') } as const;
+export const panels = {
+  split: splitPanel,
+  sheet: latePlace('sheet'),
+  week: latePlace('week', 'board'),
+  season: latePlace('season', 'season-panel'),
+} as const;
 export type PanelName = keyof typeof panels;
 
 /** Reads the attribute `panels`: names with spaces between them. */

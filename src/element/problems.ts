@@ -13,6 +13,13 @@ const labels: Readonly<Record<string, string>> = {
   level: 'input.level',
   event: 'input.event',
   strengthCap: 'input.strength-cap',
+  'season.date': 'season.input.date',
+  'season.start': 'season.input.start',
+  'season.weeks': 'season.input.weeks',
+  'season.hours': 'season.input.hours',
+  'season.mostHours': 'season.input.most',
+  'season.weeksOff': 'season.shape.weeks-off',
+  'season.longestRun': 'season.shape.longest-run',
 };
 
 /** A problem as a sentence that calls an input what the screen calls it. */

@@ -40,7 +40,7 @@ const isSameList = (one: readonly unknown[], other: readonly unknown[]): boolean
 function isSameRequest(one: PlanRequest, other: PlanRequest): boolean {
   return (
     inputNames.every((name) => Object.is(one[name], other[name])) &&
-    isSameList([one.sessions, one.week], [other.sessions, other.week])
+    isSameList([one.sessions, one.week, one.season], [other.sessions, other.week, other.season])
   );
 }
 

@@ -9,6 +9,7 @@ import { statusMessage } from '../words/week-sentence.js';
 import { readNumber } from '../words/read-number.js';
 import { baseStyles } from './base.styles.js';
 import { DetailsController } from './controllers/details-controller.js';
+import { DraftsController } from './controllers/drafts-controller.js';
 import { LanguageController } from './controllers/language-controller.js';
 import { MethodController } from './controllers/method-controller.js';
 import { LatePanels } from './controllers/late-panels.js';
@@ -18,7 +19,7 @@ import { numberAttribute } from './number-attribute.js';
 import { panels, readPanels } from './panels.js';
 import { PlanChangeEvent } from './plan-change-event.js';
 import { WhyController } from './controllers/why-controller.js';
-import type { Actions, Draft, NumberField, View } from './view.js';
+import type { Actions, View } from './view.js';
 import { Week } from './week.js';
 
 /**
@@ -44,6 +45,7 @@ import { Week } from './week.js';
  * @csspart table - The table of the week.
  * @csspart sheet - The what-if sheet.
  * @csspart week - The sessions on their days.
+ * @csspart season - The weeks up to an event.
  * @csspart why - The derivation of a number.
  * @csspart notes - The rules that acted, and what is worth knowing.
  * @csspart cautions - The usual cautions.
@@ -71,6 +73,9 @@ export class WeekwrightPlanner extends LitElement {
     event: { type: String },
     strengthCap: { type: Number, attribute: 'strength-cap', converter: numberAttribute },
     days: { type: String },
+    eventDate: { type: String, attribute: 'event-date' },
+    mostHours: { type: Number, attribute: 'most-hours', converter: numberAttribute },
+    season: { attribute: false },
     panels: { type: String },
     method: { attribute: false },
     methodSrc: { type: String, attribute: 'method-src' },
@@ -92,7 +97,13 @@ export class WeekwrightPlanner extends LitElement {
   declare strengthCap: number | null | undefined;
   /** Minutes available on each day to begin with, Monday first: `60,0,45,60,0,90,120`. For the panel `week`. */
   declare days: string | null | undefined;
-  /** The panels to show, of `split`, `week` and `sheet`, with a space between them; `split` where left out. */
+  /** The day of the event: `2027-04-11`. For the panel `season`, as the next two. */
+  declare eventDate: string | null | undefined;
+  /** The most hours a week ever; the method's usual most where left out. */
+  declare mostHours: number | null | undefined;
+  /** What is wanted of the season beyond that, as in the request of a plan; see shared/schema/plan.schema.json. */
+  declare season: unknown;
+  /** The panels to show, of `split`, `week`, `season` and `sheet`, with spaces between; `split` where left out. */
   declare panels: string | null | undefined;
   /** A coach's own method as plain data; see shared/schema/method.schema.json. */
   declare method: unknown;
@@ -118,7 +129,11 @@ export class WeekwrightPlanner extends LitElement {
     arrive: () => (this.#week.plan === this.#actPlan ? this.#finishAct() : this.requestUpdate()),
   });
   #picks: Partial<ByCategory<readonly number[]>> = {};
-  #drafts: Partial<Record<NumberField, Draft>> = {};
+  readonly #drafts = new DraftsController(this, (problem) => {
+    this.#status.tell(
+      () => (this.#language.words && this.#more.details?.sayProblem(this.#language.words, problem)) ?? '',
+    );
+  });
   readonly #why = new WhyController(this);
   /** The plan that the last act made. */
   #actPlan: Plan | null = null;
@@ -148,7 +163,7 @@ export class WeekwrightPlanner extends LitElement {
 
   /** True where something is wrong or was asked, or the week has something to say. */
   get #needsMore(): boolean {
-    const isFaulty = this.problems.length > 0 || Object.keys(this.#drafts).length > 0;
+    const isFaulty = this.problems.length > 0 || !this.#drafts.isEmpty;
     return isFaulty || hasNotes(this.#week.plan) || this.#methods.isOwn || this.#why.asked !== null;
   }
 
@@ -189,8 +204,7 @@ export class WeekwrightPlanner extends LitElement {
   #request({ method }: Planner): PlanRequest {
     const given = inputNames.map((name) => [name, this[name]] as const);
     const inputs: object = Object.fromEntries(given.filter(([, value]) => value !== undefined && value !== null));
-    const week = this.#late.week(this.days, method);
-    return { ...inputs, sessions: this.#picks, ...(week ? { week } : {}) };
+    return { ...inputs, sessions: this.#picks, ...this.#late.request(this, method) };
   }
 
   #panelsWanted(): ReturnType<typeof readPanels> {
@@ -204,7 +218,7 @@ export class WeekwrightPlanner extends LitElement {
   /** What people do. Each act changes the request, plans at once and tells the page. */
   readonly #actions: Actions = {
     change: (inputs) => {
-      for (const name of Object.keys(inputs)) if (isNumberField(name)) this.#forget(name);
+      this.#drafts.forget(Object.keys(inputs));
       this.#takeWeekOnShow();
       Object.assign(this, inputs);
       this.#finishAct();
@@ -212,7 +226,7 @@ export class WeekwrightPlanner extends LitElement {
     type: (field, text) => {
       const value = readNumber(text);
       const problem = value === null ? notANumber(field, text) : this.#problemWith({ [field]: value });
-      if (problem) this.#refuse(field, { text, problem });
+      if (problem) this.#drafts.refuse(field, { text, problem });
       else if (value !== null) this.#actions.change({ [field]: value });
     },
     pick: (category: CategoryId, sessions) => {
@@ -228,20 +242,6 @@ export class WeekwrightPlanner extends LitElement {
   /** A person goes on from the week on show, also where the page has asked for one that cannot be. */
   #takeWeekOnShow(): void {
     if (this.#week.problems.length > 0 && !this.#late.planner) Object.assign(this, this.#week.plan?.inputs);
-  }
-
-  #refuse(field: NumberField, draft: Draft): void {
-    this.#drafts = { ...this.#drafts, [field]: draft };
-    this.requestUpdate();
-    this.#status.tell(() => {
-      const { words } = this.#language;
-      return (words && this.#more.details?.sayProblem(words, draft.problem)) ?? '';
-    });
-  }
-
-  #forget(field: NumberField): void {
-    const { [field]: _, ...others } = this.#drafts;
-    this.#drafts = others;
   }
 
   /** What is wrong with an input as it was typed, all else being as it is on show. */
@@ -274,7 +274,7 @@ export class WeekwrightPlanner extends LitElement {
       words,
       method: planner.method,
       plan,
-      drafts: this.#drafts,
+      drafts: this.#drafts.all,
       asked: this.#why.asked,
       details: this.#more.details,
       act: this.#actions,
@@ -292,8 +292,4 @@ export class WeekwrightPlanner extends LitElement {
       <div class="visually-hidden" role="status">${this.#status.text || nothing}</div>
     </section>`;
   }
-}
-
-function isNumberField(name: string): name is NumberField {
-  return name === 'hours' || name === 'strengthCap';
 }

@@ -71,6 +71,16 @@ async function showDays(element) {
   element.shadowRoot.activeElement?.blur();
 }
 
+/** Runs in the page: a season, read in one of its weeks. */
+async function showSeason(element) {
+  Object.assign(element, { panels: 'season', eventDate: '2027-05-02', hours: 4, level: 'trained' });
+  await element.updateComplete;
+  const slider = element.shadowRoot.querySelector('#season-reading');
+  slider.value = '6';
+  slider.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  await element.updateComplete;
+}
+
 /** Two pixels a point, for sharp letters on any screen; the page does not show at the corners. */
 async function savePicture(name, scheme, show) {
   const { page, close } = await web.open('/demo/consultation.html', { scheme });
@@ -92,6 +102,7 @@ try {
   for (const scheme of schemes) {
     await savePicture('planner', scheme, showWeek);
     await savePicture('week', scheme, showDays);
+    await savePicture('season', scheme, showSeason);
     await savePicture('sheet', scheme, showSheet);
   }
 } finally {

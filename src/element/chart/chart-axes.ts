@@ -23,10 +23,14 @@ export interface ValueAxis {
 const tickCount = 4;
 
 /** Numbers stand to scale with ticks at round ones; choices have bands of one width, each with its tick in the middle. */
-export function inputAxis({ values, isChoice }: Pick<ChartInput, 'values' | 'isChoice'>): InputAxis {
+export function inputAxis({
+  values,
+  isChoice,
+  marked: given,
+}: Pick<ChartInput, 'values' | 'isChoice' | 'marked'>): InputAxis {
   const [first = 0, last = 0] = [values[0], values.at(-1)];
   const scale = isChoice ? (value: number) => (values.indexOf(value) + 0.5) / values.length : linear(first, last);
-  const marked = isChoice ? values : ticks(first, last, tickCount);
+  const marked = given ?? (isChoice ? values : ticks(first, last, tickCount));
   return { positions: values.map(scale), ticks: marked.map((value) => ({ value, at: scale(value) })), place: scale };
 }
 

@@ -8,11 +8,13 @@ const dashes = ['', '9 6', '1 5', '10 5 1 5', '4 5', '10 5 1 5 1 5'] as const;
 
 /** Lines or areas, the grid, turning points and the ruler. It stretches to its frame; strokes keep their width. */
 export function chartDrawing(
-  { id, kind, reading, title, summary }: SweepChartOptions,
+  { id, kind, reading, title, summary, bands = [], flags = [] }: SweepChartOptions,
   { across, up, series, marks }: ChartPicture,
 ): TemplateResult {
   const ruler = reading === null ? undefined : across.positions[reading];
-  const turns = marks.map(({ x }) => upright(x)).join('');
+  const borders = bands.flatMap(({ from }) => (from > 0 ? [from] : []));
+  const turns = [...marks.map(({ x }) => x), ...borders].map(upright).join('');
+  const flagged = flags.map(({ at }) => upright(at)).join('');
   return html`<svg
     viewBox="0 0 ${extent} ${extent}"
     preserveAspectRatio="none"
@@ -26,6 +28,7 @@ export function chartDrawing(
     ${series.map((drawn, index) => shape(drawn, kind, dashes[index % dashes.length] ?? ''))}
     ${kind === 'areas' ? svg`<path class="sweep-halo" d=${turns + (ruler === undefined ? '' : upright(ruler))}></path>` : nothing}
     <path class="sweep-turns" d=${turns}></path>
+    ${flagged === '' ? nothing : svg`<path class="sweep-halo" d=${flagged}></path><path class="sweep-flagged" d=${flagged}></path>`}
     ${
       ruler === undefined
         ? nothing

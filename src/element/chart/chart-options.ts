@@ -17,6 +17,21 @@ export interface ChartInput {
   readonly label: string;
   readonly format: (value: number) => string;
   readonly isChoice: boolean;
+  /** The values that stand on the axis; round ones, or all choices, where left out. */
+  readonly marked?: readonly number[];
+}
+
+/** A stretch of the axis with a name over it, as shares of the width. */
+export interface ChartBand {
+  readonly from: number;
+  readonly to: number;
+  readonly name: string;
+}
+
+/** A line across the picture with a name at its top, as a share of the width. */
+export interface ChartFlag {
+  readonly at: number;
+  readonly name: string;
 }
 
 /** A turning point: where on the input's range it is, and its number in the list under the chart. */
@@ -35,6 +50,11 @@ export interface SweepChartOptions {
   readonly y: { readonly label: string; readonly format: (value: number) => string };
   readonly series: readonly ChartSeries[];
   readonly marks: readonly ChartMark[];
+  /** Named stretches, in the place of the marks' numbers. */
+  readonly bands?: readonly ChartBand[];
+  readonly flags?: readonly ChartFlag[];
+  /** Whether pointing counts only while it is pressed. */
+  readonly isPressed?: boolean;
   /** The index in `x.values` at which the ruler stands. */
   readonly reading: number | null;
   readonly title: string;

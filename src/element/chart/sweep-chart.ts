@@ -2,7 +2,7 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 import { cssVariables } from '../parts/css-variables.js';
 import { nearestIndex, type Tick } from './chart-axes.js';
 import { chartDrawing } from './chart-drawing.js';
-import type { SweepChartOptions } from './chart-options.js';
+import type { ChartBand, ChartFlag, SweepChartOptions } from './chart-options.js';
 import { extent, units } from './chart-paths.js';
 import { pictureOf, type ChartPicture, type DrawnSeries } from './chart-picture.js';
 
@@ -18,15 +18,15 @@ export function sweepChart(options: SweepChartOptions): TemplateResult {
   return html`<div class="sweep">
     <div class="sweep-picture">
       <p class="sweep-y-label" aria-hidden="true">${y.label}</p>
-      ${markNumbers(picture)}
+      ${options.bands ? bandNames(options.bands) : markNumbers(picture)}
       <div class="sweep-y" aria-hidden="true">
         ${labels(picture.up.ticks, ({ at }) => ({ '--y': percent(1 - at) }), y.format)}
       </div>
       <div class="sweep-plot" @pointermove=${point} @pointerdown=${point}>
-        ${chartDrawing(options, picture)}${picture.series.map(insideLabel)}
+        ${chartDrawing(options, picture)}${picture.series.map(insideLabel)}${options.flags?.map(flagName)}
       </div>
       ${endLabels(picture.series)}
-      <div class="sweep-x ${x.isChoice ? 'choices' : ''}" aria-hidden="true">
+      <div class="sweep-x ${x.isChoice && !x.marked ? 'choices' : ''}" aria-hidden="true">
         ${labels(picture.across.ticks, ({ at }) => ({ '--x': percent(at) }), x.format)}
       </div>
       <p class="sweep-x-label" aria-hidden="true">${x.label}</p>
@@ -34,9 +34,12 @@ export function sweepChart(options: SweepChartOptions): TemplateResult {
   </div>`;
 }
 
-function pointing({ reading, onPoint }: SweepChartOptions, { across }: ChartPicture): (event: PointerEvent) => void {
-  return ({ currentTarget, clientX }) => {
-    if (!(currentTarget instanceof Element)) return;
+function pointing(
+  { reading, onPoint, isPressed = false }: SweepChartOptions,
+  { across }: ChartPicture,
+): (event: PointerEvent) => void {
+  return ({ currentTarget, clientX, buttons }) => {
+    if (!(currentTarget instanceof Element) || (isPressed && buttons === 0)) return;
     const { left, width } = currentTarget.getBoundingClientRect();
     const index = nearestIndex(across.positions, (clientX - left) / width);
     if (index !== reading) onPoint(index);
@@ -61,6 +64,25 @@ function markNumbers({ marks }: ChartPicture): TemplateResult {
         html`<span title=${name} ${cssVariables({ '--x': percent(x), '--row': String(row) })}>${number}</span>`,
     )}
   </div>`;
+}
+
+function bandNames(bands: readonly ChartBand[]): TemplateResult {
+  return html`<div class="sweep-bands" aria-hidden="true">
+    ${bands.map(
+      ({ from, to, name }) =>
+        html`<span title=${name} ${cssVariables({ '--x': percent(from), '--size': percent(to - from) })}
+          >${name}</span
+        >`,
+    )}
+  </div>`;
+}
+
+/** In the right half it stands before its line. */
+function flagName({ at, name }: ChartFlag): TemplateResult {
+  const side = at > 0.5 ? 'before' : 'after';
+  return html`<span class="sweep-flag ${side}" aria-hidden="true" ${cssVariables({ '--x': percent(at) })}
+    >${name}</span
+  >`;
 }
 
 function insideLabel({ of, inside }: DrawnSeries): TemplateResult | typeof nothing {

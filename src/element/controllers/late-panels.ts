@@ -1,11 +1,12 @@
 import type { LitElement } from 'lit';
-import type { PlanInputs } from '../../plan/document.js';
+import type { PlanInputs, PlanRequest } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
+import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import type { WeekAsked } from '../../plan/week/week-maker.js';
-import type { WeekRequest } from '../../plan/week/wishes.js';
 import type { Problem } from '../../problem.js';
 import type { Method } from '../../training/method/document.js';
 import type { CategoryId } from '../../training/method/ids.js';
+import type { SeasonAttributes } from '../season/season-attributes.js';
 import type { Seat } from '../sheet/seat.js';
 import type { View } from '../view.js';
 import type { PlanMaker } from '../week.js';
@@ -26,22 +27,29 @@ export interface LateSeat {
   readonly arrive: () => void;
 }
 
+/** What a page may say to the panels that are fetched. */
+interface LateAttributes extends SeasonAttributes {
+  readonly days: string | null | undefined;
+}
+
 /** The panels that are fetched where a page shows them, and what they have to do with each other. */
 export class LatePanels {
   readonly #sheet;
   readonly #board;
+  readonly #season;
 
   constructor({ host, more, view, picks, show, finish, arrive }: LateSeat) {
+    const adopt: Seat['adopt'] = (adopted) => {
+      more.adopt(adopted);
+    };
     this.#sheet = new LatePanelController(host, more, {
       place: '.sheet',
       view,
       load: async () => {
         const { Sheet, styles } = await import('../sheet/sheet.js');
-        const adopt: Seat['adopt'] = (adopted) => {
-          more.adopt(adopted);
-        };
-        const showAll: Seat['show'] = (inputs, sessions, week) => {
+        const showAll: Seat['show'] = ({ inputs, sessions, week, season }) => {
           this.#board.panel?.take(week);
+          this.#season.panel?.take(season);
           show(inputs, sessions);
         };
         return { styles, panel: new Sheet({ host, adopt, show: showAll }) };
@@ -55,17 +63,30 @@ export class LatePanels {
         return { styles, panel: new Board({ host, picks, finish, arrive }) };
       },
     });
+    this.#season = new LatePanelController(host, more, {
+      place: '.season-panel',
+      view,
+      load: async () => {
+        const { Season, styles } = await import('../season/season.js');
+        const scenarios = (): readonly PlannedScenario[] => this.#sheet.panel?.scenarios ?? [];
+        const settle = (): void => {
+          this.#sheet.panel?.settle();
+        };
+        return { styles, panel: new Season({ host, show, finish, settle, scenarios }) };
+      },
+    });
   }
 
   /** Fetches the panels on show. */
   want(names: readonly string[]): void {
     if (names.includes('sheet')) this.#sheet.want();
     if (names.includes('week')) this.#board.want();
+    if (names.includes('season')) this.#season.want();
   }
 
   /** Settles when every panel shows what the planner shows. */
   get ready(): Promise<unknown> {
-    return Promise.all([this.#sheet.ready, this.#board.ready]);
+    return Promise.all([this.#sheet.ready, this.#board.ready, this.#season.ready]);
   }
 
   /** The planner of the scenario on show; null where there are no scenarios. */
@@ -74,12 +95,17 @@ export class LatePanels {
   }
 
   get problems(): readonly Problem[] {
-    return this.#board.panel?.problems ?? [];
+    return [...(this.#board.panel?.problems ?? []), ...(this.#season.panel?.problems ?? [])];
   }
 
-  /** What is asked of the days of the week. */
-  week(days: string | null | undefined, method: Method): WeekRequest | undefined {
-    return this.#board.panel?.request(days, method);
+  /** What is asked of the days of the week and of the season, where their panels are there. */
+  request(
+    { days, eventDate, mostHours, season: given }: LateAttributes,
+    method: Method,
+  ): Pick<PlanRequest, 'week' | 'season'> {
+    const week = this.#board.panel?.request(days, method);
+    const season = this.#season.panel?.request({ eventDate, mostHours, season: given });
+    return { ...(week ? { week } : {}), ...(season ? { season } : {}) };
   }
 
   /** Lengths are picked for a kind elsewhere: those settled on the board no longer count. */
@@ -91,9 +117,11 @@ export class LatePanels {
   maker(planner: Planner): PlanMaker {
     const sheet = this.#sheet.panel;
     const board = this.#board.panel;
+    const season = this.#season.panel;
     board?.teach(planner, sheet);
+    season?.teach(planner, sheet);
     return {
-      versions: [sheet?.version, board?.version],
+      versions: [sheet?.version, board?.version, season?.version],
       plan: (by, request) => sheet?.plan(by, request) ?? by.plan(request),
     };
   }

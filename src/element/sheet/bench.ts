@@ -235,7 +235,6 @@ export class Bench {
     this.message = null;
     this.store.change(sheet, about);
     if (scenario !== undefined) this.store.put(scenario);
-    const { inputs, sessions, week } = this.store.onShow;
-    this.#seat.show(inputs, sessions, week);
+    this.#seat.show(this.store.onShow);
   }
 }

@@ -1,5 +1,4 @@
 import type { CSSResult, LitElement } from 'lit';
-import type { PlanInputs } from '../../plan/document.js';
 import type { Scenario } from '../../plan/scenarios/document.js';
 
 /** What a planner lets its sheet do. */
@@ -8,5 +7,5 @@ export interface Seat {
   /** Adds styles that came with a chunk. */
   readonly adopt: (styles: readonly CSSResult[]) => void;
   /** Puts a scenario on show, as a person's act. */
-  readonly show: (inputs: PlanInputs, sessions: Scenario['sessions'], week: Scenario['week']) => void;
+  readonly show: (scenario: Scenario) => void;
 }

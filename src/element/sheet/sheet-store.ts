@@ -2,12 +2,14 @@ import type { Outcome } from '../../problem.js';
 import type { Plan } from '../../plan/document.js';
 import { inputNames } from '../../plan/inputs.js';
 import type { ReadRequest } from '../../plan/read-request.js';
-import { newSheet, scenarioOf, setInputs, setSessions, setWeek } from '../../plan/scenarios/change.js';
+import { newSheet, scenarioOf, setInputs, setSeason, setSessions, setWeek } from '../../plan/scenarios/change.js';
 import type { Scenario, ScenarioSheet } from '../../plan/scenarios/document.js';
 import { beginHistory, record, redo, settle, undo, type History } from '../../plan/scenarios/history.js';
 import { ScenarioPlanner, type PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import { isSameButDays } from '../../plan/week/same-week.js';
 import { weekCost } from '../../training/method/week-names.js';
+import type { SeasonMaker } from '../../plan/season/season-maker.js';
+import type { SeasonRequest } from '../../plan/season/wishes.js';
 import type { WeekMaker } from '../../plan/week/week-maker.js';
 import type { Method } from '../../training/method/document.js';
 
@@ -84,14 +86,20 @@ export class SheetStore {
     if (this.planner.learnWeeks(weeks)) this.planned = this.planner.plan(this.sheet);
   }
 
+  /** Scenarios are carried through their seasons by `seasons` from now on. */
+  learnSeasons(seasons: SeasonMaker): void {
+    if (this.planner.learnSeasons(seasons)) this.planned = this.planner.plan(this.sheet);
+  }
+
   /** The next act is a step of its own. */
   settle(): void {
     this.#history = settle(this.#history);
   }
 
   /** Takes over what was set on the planner itself, into the scenario on show. */
-  follow({ inputs, picks, week }: ReadRequest): Outcome<Plan> | null {
+  follow({ inputs, picks, week }: ReadRequest, season: SeasonRequest | null): Outcome<Plan> | null {
     if (week && this.onShow.week === null) this.#begin(setWeek(this.sheet, this.onShow.id, week));
+    if (season && this.onShow.season === null) this.#begin(setSeason(this.sheet, this.onShow.id, season));
     const { id, inputs: before, sessions, week: weekBefore } = this.onShow;
     const changed = inputNames.filter((name) => inputs[name] !== before[name]);
     const patch = Object.fromEntries(changed.map((name) => [name, inputs[name]]));
@@ -100,7 +108,8 @@ export class SheetStore {
     const picked = isSamePick ? set : setSessions(set, id, picks);
     const isHandled = week !== null && weekBefore !== null && !isSameButDays(week, weekBefore);
     // What is done to the week by hand is a step each time; minutes of days move by slider.
-    this.change(week ? setWeek(picked, id, week) : picked, isHandled ? null : `${id} ${changed.join()}`);
+    const laid = week ? setWeek(picked, id, week) : picked;
+    this.change(season ? setSeason(laid, id, season) : laid, isHandled ? null : `${id} ${changed.join()}`);
     return this.shown?.outcome ?? null;
   }
 

@@ -1,8 +1,10 @@
 import { nothing, render, type ReactiveController } from 'lit';
 import type { Outcome } from '../../problem.js';
-import type { Plan } from '../../plan/document.js';
+import type { Plan, PlanRequest } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
-import { readRequest, type RawRequest, type ReadRequest } from '../../plan/read-request.js';
+import { readRequest, type ReadRequest } from '../../plan/read-request.js';
+import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
+import type { SeasonMaker } from '../../plan/season/season-maker.js';
 import type { Method } from '../../training/method/document.js';
 import type { WeekMaker } from '../../plan/week/week-maker.js';
 import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
@@ -30,12 +32,13 @@ export class Sheet implements LatePanel, ReactiveController {
   /** The method of the sheet that is there or on its way. */
   #method: Method | null = null;
   #weeks: WeekMaker | undefined;
+  #seasons: SeasonMaker | undefined;
 
   constructor(seat: Seat) {
     this.#seat = seat;
     seat.host.renderRoot.addEventListener('change', () => {
       // A slider that is let go ends a step.
-      this.#bench?.store.settle();
+      this.settle();
     });
     seat.host.addController(this);
   }
@@ -54,6 +57,22 @@ export class Sheet implements LatePanel, ReactiveController {
     this.#bench?.store.learnWeeks(weeks);
   }
 
+  /** Scenarios are carried through their seasons by `seasons` from now on. */
+  learnSeasons(seasons: SeasonMaker): void {
+    this.#seasons = seasons;
+    this.#bench?.store.learnSeasons(seasons);
+  }
+
+  /** The next act is a step of its own. */
+  settle(): void {
+    this.#bench?.store.settle();
+  }
+
+  /** Every scenario, worked out. */
+  get scenarios(): readonly PlannedScenario[] {
+    return this.#current?.store.planned ?? [];
+  }
+
   /** What changes with every act; a plan made before is stale where it is another. */
   get version(): unknown {
     return this.#current?.store.shown ?? this;
@@ -70,11 +89,11 @@ export class Sheet implements LatePanel, ReactiveController {
   }
 
   /** The plan of the scenario on show, after it has taken over what is asked for; null while the sheet is not ready. */
-  plan({ method }: Pick<Planner, 'method'>, request: RawRequest): Outcome<Plan> | null {
-    const read = readRequest(request, method, this.#weeks);
+  plan({ method }: Pick<Planner, 'method'>, request: PlanRequest): Outcome<Plan> | null {
+    const read = readRequest(request, method, { week: this.#weeks, season: this.#seasons });
     if (!read.ok) return read;
     if (method !== this.#method) void this.#begin(method, read.value);
-    return this.#current?.store.follow(read.value) ?? null;
+    return this.#current?.store.follow(read.value, request.season ?? null) ?? null;
   }
 
   /** Reads the address again, where the page has another one now. */
@@ -122,6 +141,7 @@ export class Sheet implements LatePanel, ReactiveController {
       return;
     }
     if (this.#weeks) store.learnWeeks(this.#weeks);
+    if (this.#seasons) store.learnSeasons(this.#seasons);
     this.#bench = new Bench(this.#seat, store);
     this.#seat.host.requestUpdate();
     await sheetFromLink(this.#bench);

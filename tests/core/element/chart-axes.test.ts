@@ -23,6 +23,19 @@ describe('inputAxis(input)', () => {
     expect(place(8)).toBe(0.625);
   });
 
+  test('marks only the values that are asked for, where a choice has its place or a number is to scale', () => {
+    const weeks = [1, 2, 3, 4, 5, 6, 7, 8];
+    const { positions, ticks } = inputAxis({ values: weeks, isChoice: true, marked: [1, 4, 7] });
+    expect(positions).toEqual([0.0625, 0.1875, 0.3125, 0.4375, 0.5625, 0.6875, 0.8125, 0.9375]);
+    expect(ticks).toEqual([
+      { value: 1, at: 0.0625 },
+      { value: 4, at: 0.4375 },
+      { value: 7, at: 0.8125 },
+    ]);
+    expect(inputAxis({ values: [0, 20], isChoice: false, marked: [5] }).ticks).toEqual([{ value: 5, at: 0.25 }]);
+    expect(inputAxis({ values: weeks, isChoice: true, marked: [] }).ticks).toEqual([]);
+  });
+
   test('puts a value alone into the middle, and of none makes nothing', () => {
     expect(inputAxis({ values: [4], isChoice: false })).toMatchObject({
       positions: [0.5],

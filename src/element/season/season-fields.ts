@@ -1,0 +1,88 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { SeasonRequest } from '../../plan/season/wishes.js';
+import type { NumberInput } from '../../training/method/document.js';
+import { readNumber } from '../../words/read-number.js';
+import { typedEntry } from '../inputs/typed-entry.js';
+import { slider } from '../parts/slider.js';
+import type { SeasonView } from './season-view.js';
+
+export interface FieldOptions {
+  /** Of its own within the shadow root. */
+  readonly id: string;
+  readonly label: string;
+}
+
+interface NumberOptions extends FieldOptions {
+  readonly value: number;
+  readonly range: Omit<NumberInput, 'start'>;
+  readonly unit: string;
+  /** The value as it is read out. */
+  readonly spoken: string;
+  readonly set: (value: number) => SeasonRequest;
+}
+
+/** A number with a slider, and a field to type it into. */
+export function numberField(view: SeasonView, options: NumberOptions): TemplateResult {
+  const { words, desk } = view;
+  const { id, label, value, range, unit, spoken, set } = options;
+  return html`<div class="field" part="field">
+    <label id="${id}-label" for=${id}>${label}</label>
+    <div class="entry">
+      ${typedEntry(words, {
+        id,
+        describedBy: `${id}-hint`,
+        range: { ...range, start: range.least },
+        value,
+        draft: desk.drafts.get(id),
+        type: (text) => {
+          desk.act(set(readNumber(text) ?? NaN), { id, text });
+        },
+      })}<span class="unit">${unit}</span>
+    </div>
+    ${slider({
+      labelledBy: `${id}-label`,
+      describedBy: `${id}-hint`,
+      spoken,
+      ...range,
+      value,
+      change: (next) => {
+        desk.act(set(next), { id, text: String(next) });
+      },
+    })}
+    ${fieldNote(view, id)}
+  </div>`;
+}
+
+interface DateOptions extends FieldOptions {
+  readonly value: string;
+  readonly set: (date: string) => SeasonRequest;
+}
+
+/** A day, in the browser's own field for dates. */
+export function dateField(view: SeasonView, { id, label, value, set }: DateOptions): TemplateResult {
+  const { desk } = view;
+  return html`<div class="field" part="field">
+    <label for=${id}>${label}</label>
+    <input
+      id=${id}
+      class="typed date"
+      type="date"
+      aria-describedby="${id}-hint"
+      aria-invalid=${desk.drafts.has(id) ? 'true' : 'false'}
+      .value=${live(desk.drafts.get(id)?.text ?? value)}
+      @change=${({ currentTarget }: Event) => {
+        if (!(currentTarget instanceof HTMLInputElement)) return;
+        const text = currentTarget.value;
+        desk.act(set(text), { id, text });
+      }}
+    />
+    ${fieldNote(view, id)}
+  </div>`;
+}
+
+/** What is wrong with what was typed. */
+function fieldNote({ words, details, desk }: SeasonView, id: string): TemplateResult {
+  const draft = desk.drafts.get(id);
+  return html`<p id="${id}-hint" class="hint wrong">${draft ? details.sayProblem(words, draft.problem) : nothing}</p>`;
+}

@@ -1,0 +1,65 @@
+import type { TemplateResult } from 'lit';
+import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
+import type { PlanSeason, SeasonWeek } from '../../plan/season/document.js';
+import type { SeasonRequest } from '../../plan/season/wishes.js';
+import type { Planner } from '../../plan/planner.js';
+import type { FullView } from '../controllers/late-panel-controller.js';
+import type { Draft } from '../view.js';
+
+/** What a person asks of the season. */
+export interface SeasonQuestion {
+  readonly quantity: string;
+  /** What it is to reach, as it was typed. */
+  readonly wanted: string;
+  /** Weeks by which the season would begin later. */
+  readonly later: number;
+}
+
+/** What can be opened: the hand of a week, and what is under the season. */
+export type BoxId = 'hand' | 'table' | 'shape' | 'reach' | 'later' | 'compare' | 'basis';
+
+/** Which boxes are open, and what is in them once that is fetched. */
+export interface SeasonBoxes {
+  readonly boxes: Readonly<Record<BoxId, (view: SeasonView) => TemplateResult>> | null;
+  isOpen(id: BoxId): boolean;
+  toggle(id: BoxId, isOpen: boolean): void;
+}
+
+/** What the templates of the season read of it, and what people can do. */
+export interface SeasonDesk {
+  /** The Monday of the week that is read. */
+  readonly reading: string | null;
+  /** What was typed into a field and is no value of it. */
+  readonly drafts: ReadonlyMap<string, Draft>;
+  readonly question: SeasonQuestion;
+  readonly boxDesk: SeasonBoxes;
+  /** What a listener is told. */
+  readonly message: string;
+  /** The planner of the week on show. */
+  readonly planner: Planner | null;
+  /** Every scenario, worked out; empty where there is no sheet. */
+  readonly scenarios: readonly PlannedScenario[];
+  /**
+   * Makes a request the planner's, if it can be; else the field shows what is wrong.
+   *
+   * @param field where it was set, and as which text.
+   */
+  act(request: SeasonRequest, field?: { readonly id: string; readonly text: string }): void;
+  /** An act that is a step of its own for undo: a button, not a slider. */
+  step(request: SeasonRequest): void;
+  /** The season with another request, without showing it; null where it cannot be. */
+  tryOut(request: SeasonRequest): PlanSeason | null;
+  /** Reads another week. */
+  read(start: string): void;
+  /** Puts a week on the planner. */
+  show(week: SeasonWeek): void;
+  ask(question: Partial<SeasonQuestion>): void;
+}
+
+/** All that the templates of the season read. */
+export interface SeasonView extends FullView {
+  readonly desk: SeasonDesk;
+  readonly season: PlanSeason;
+  /** What the season was asked for. */
+  readonly request: SeasonRequest;
+}

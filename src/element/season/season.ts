@@ -1,0 +1,177 @@
+import { nothing, render, type LitElement } from 'lit';
+import type { PlanInputs } from '../../plan/document.js';
+import type { Planner } from '../../plan/planner.js';
+import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
+import { pickedIn } from '../../plan/season/acts.js';
+import { createSeasonMaker } from '../../plan/season/create-season-maker.js';
+import type { PlanSeason, SeasonWeek } from '../../plan/season/document.js';
+import { readSeason } from '../../plan/season/read-season.js';
+import type { SeasonMaker } from '../../plan/season/season-maker.js';
+import type { SeasonRequest } from '../../plan/season/wishes.js';
+import type { WeekAsked } from '../../plan/week/week-maker.js';
+import type { Problem } from '../../problem.js';
+import { datesOf } from '../../words/season/dates.js';
+import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
+import { chartBandsStyles } from '../chart/chart-bands.styles.js';
+import { chartStyles } from '../chart/chart.styles.js';
+import { lateStyles } from '../late.styles.js';
+import type { Draft } from '../view.js';
+import { Beginning } from './beginning.js';
+import { BoxDesk } from './box-desk.js';
+import type { SeasonAttributes } from './season-attributes.js';
+import { seasonPanel } from './season-panel.js';
+import type { SeasonDesk, SeasonQuestion } from './season-view.js';
+import { seasonStyles } from './season.styles.js';
+
+export const styles = [lateStyles, chartStyles, chartBandsStyles, seasonStyles];
+
+/** What a planner lets its season do. */
+interface SeasonSeat {
+  readonly host: LitElement;
+  /** Puts a week on the planner, as a person's act. */
+  readonly show: (inputs: PlanInputs, sessions: WeekAsked['picks']) => void;
+  /** Plans again, as a person's act. */
+  readonly finish: () => void;
+  /** The next act is a step of its own. */
+  readonly settle: () => void;
+  readonly scenarios: () => readonly PlannedScenario[];
+}
+
+/** Whoever keeps scenarios: they learn of seasons too. */
+export interface SeasonPupil {
+  learnSeasons(seasons: SeasonMaker): void;
+}
+
+/** The season of a planner; fetched where a page shows it. */
+export class Season implements SeasonDesk, LatePanel {
+  reading: string | null = null;
+  drafts: ReadonlyMap<string, Draft> = new Map();
+  question: SeasonQuestion = { quantity: 'strength_minutes', wanted: '90', later: 3 };
+  readonly boxDesk = new BoxDesk(() => {
+    this.#update();
+  });
+  message = '';
+  planner: Planner | null = null;
+  readonly #seat: SeasonSeat;
+  readonly #maker = createSeasonMaker();
+  readonly #beginning = new Beginning();
+  /** What a person has wished; null while it is what the page begins with. */
+  #own: SeasonRequest | null = null;
+  #view: FullView | null = null;
+
+  constructor(seat: SeasonSeat) {
+    this.#seat = seat;
+  }
+
+  /** Never another: a season is worked out at once. */
+  get version(): unknown {
+    return this.#maker;
+  }
+
+  /** Makes a planner, and the scenarios beside it, know of seasons. */
+  teach(planner: Planner, scenarios: SeasonPupil | null): void {
+    planner.learnSeasons(this.#maker);
+    scenarios?.learnSeasons(this.#maker);
+    this.planner = planner;
+  }
+
+  /** What is asked of the season: a person's wishes, else what the page says, else a season from today on. */
+  request(page: SeasonAttributes): SeasonRequest {
+    if (this.#beginning.take(page)) this.#own = null;
+    return this.#own ?? this.#beginning.request;
+  }
+
+  /** What is wrong with what the page says. */
+  get problems(): readonly Problem[] {
+    return this.#beginning.problems;
+  }
+
+  get scenarios(): readonly PlannedScenario[] {
+    return this.#seat.scenarios();
+  }
+
+  /** Takes over wishes that were set elsewhere. */
+  take(season: SeasonRequest | null): void {
+    this.#own = season;
+  }
+
+  act(request: SeasonRequest, field?: { readonly id: string; readonly text: string }): void {
+    const { method, plan } = this.#view ?? {};
+    if (!method || !plan) return;
+    const read = readSeason(request, { method, inputs: plan.inputs });
+    const [problem] = read.ok ? [] : read.problems;
+    if (field) this.#draft(field, problem);
+    if (problem) this.#say(problem);
+    if (problem) return;
+    this.#own = request;
+    this.message = '';
+    this.#seat.finish();
+  }
+
+  step(request: SeasonRequest): void {
+    this.#seat.settle();
+    this.act(request);
+    this.#seat.settle();
+  }
+
+  tryOut(request: SeasonRequest): PlanSeason | null {
+    const { method, plan } = this.#view ?? {};
+    if (!method || !plan || !this.planner) return null;
+    const { inputs } = plan;
+    const read = readSeason(request, { method, inputs });
+    return read.ok ? this.#maker.carry(this.planner, { inputs, season: read.value }) : null;
+  }
+
+  read(start: string): void {
+    this.reading = start;
+    this.#update();
+  }
+
+  show(week: SeasonWeek): void {
+    const { plan, words } = this.#view ?? {};
+    if (!plan?.season || !words) return;
+    // From now on the hours of the planner are those of one week: the season keeps its own.
+    this.#own = { ...(this.#own ?? this.#beginning.request), hours: plan.season.wishes.hours };
+    this.reading = week.start;
+    this.message = words.say('season.shown', { dates: datesOf(words).week(week.start) });
+    this.#seat.settle();
+    this.#seat.show({ ...plan.inputs, hours: week.hours, phase: week.phase }, pickedIn(plan.season, week));
+    this.#seat.settle();
+  }
+
+  ask(question: Partial<SeasonQuestion>): void {
+    this.question = { ...this.question, ...question };
+    this.#update();
+  }
+
+  outdate(): void {
+    // All is rendered at once.
+  }
+
+  render(container: HTMLElement, view: FullView): boolean {
+    this.#view = view;
+    const { season } = view.plan;
+    const request = this.#own ?? this.#beginning.request;
+    render(season ? seasonPanel({ ...view, desk: this, season, request }) : nothing, container, {
+      host: this.#seat.host,
+    });
+    return false;
+  }
+
+  #draft({ id, text }: { readonly id: string; readonly text: string }, problem: Problem | undefined): void {
+    const drafts = new Map(this.drafts);
+    if (problem) drafts.set(id, { text, problem });
+    else drafts.delete(id);
+    this.drafts = drafts;
+  }
+
+  #say(problem: Problem): void {
+    const { words, details } = this.#view ?? {};
+    this.message = words && details ? details.sayProblem(words, problem) : '';
+    this.#update();
+  }
+
+  #update(): void {
+    this.#seat.host.requestUpdate();
+  }
+}
