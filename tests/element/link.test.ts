@@ -27,6 +27,16 @@ const scenario: Scenario = {
     sessions: { strength: [30, 45] },
     before: null,
   },
+  season: {
+    date: '2027-04-11',
+    weeks: 16,
+    hours: 4,
+    taperDrop: 0.5,
+    phases: [{ phase: 'base', weeks: null }],
+    events: [{ date: '2027-03-07', event: '10k' }],
+    byHand: [{ start: '2027-02-15', hours: 0, reason: 'holiday', sessions: { strength: [30] } }],
+    longestRun: 75,
+  },
   overrides: { slow_minutes: 'max(value, 90)' },
   rulesOff: ['strength-cap'],
 };
@@ -35,7 +45,7 @@ const sheet: ScenarioSheet = {
   formulas: { strength_minutes: 'weekly_minutes * 0.25' },
   rows: [{ id: 'half', name: 'Half', formula: 'slow_minutes / 2' }],
   rulesOff: [],
-  scenarios: [scenario, { ...scenario, id: 'b', name: '', week: null, overrides: {} }],
+  scenarios: [scenario, { ...scenario, id: 'b', name: '', week: null, season: null, overrides: {} }],
   reference: 'b',
 };
 

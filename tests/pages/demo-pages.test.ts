@@ -103,3 +103,16 @@ describe.each(pagesWithPlanner)('$path on a slow line', ({ path }) => {
     await close();
   });
 });
+
+test('words over the drawing of a page have a ground of their own', async () => {
+  const { page, close } = await web.open('/demo/club.html');
+  const grounds = await page.evaluate(() =>
+    Array.from(
+      document.querySelectorAll('.hero-words > *, .hero .dates'),
+      (words) => getComputedStyle(words).backgroundColor,
+    ),
+  );
+  expect(grounds).toHaveLength(3);
+  for (const ground of grounds) expect(ground).toMatch(/^rgb\(/);
+  await close();
+});

@@ -12,6 +12,7 @@ interface Stop {
   readonly name: string;
   readonly hasOutline: boolean;
   readonly isInSight: boolean;
+  readonly isDate: boolean;
 }
 
 /** Collects what Tab has to reach, through shadow roots, in the order of the document. */
@@ -49,6 +50,7 @@ async function stop(page: Page): Promise<Stop> {
       place: controls.indexOf(focused),
       name: `${focused.tagName} ${focused.id} ${focused.textContent.trim().slice(0, 40)}`,
       hasOutline,
+      isDate: focused.matches('input[type="date"]'),
       isInSight: left < innerWidth && right > 0 && top < innerHeight && bottom > 0,
     };
   });
@@ -59,9 +61,12 @@ describe.each(demoPages)('$path by keyboard', ({ path }) => {
     const { page, close } = await web.open(path, { width, reducedMotion: true });
     const count = await collectControls(page);
     const stops: Stop[] = [];
-    for (let press = 0; press < count; press += 1) {
+    while (stops.length < count) {
       await page.keyboard.press('Tab');
-      stops.push(await stop(page));
+      const next = await stop(page);
+      // The browser's own field for dates has a stop for day, month, year and calendar: the same element four times.
+      const isWithinDate = next.isDate && next.place === stops.at(-1)?.place;
+      if (!isWithinDate) stops.push(next);
     }
     expect(stops.map(({ place }) => place)).toEqual(Array.from({ length: count }, (_, place) => place));
     expect(stops.filter(({ hasOutline, isInSight }) => !hasOutline || !isInSight).map(({ name }) => name)).toEqual([]);

@@ -63,6 +63,8 @@ function hideRings() {
   sheet.replaceSync('svg { visibility: hidden }');
   for (const planner of document.querySelectorAll('weekwright-planner'))
     planner.shadowRoot?.adoptedStyleSheets.push(sheet);
+  // Words over a page's own drawing have a ground of their own (tests/pages/demo-pages.test.ts).
+  for (const drawing of document.querySelectorAll('svg.scene')) drawing.setAttribute('visibility', 'hidden');
 }
 
 /**

@@ -40,7 +40,7 @@ export function measureSizes() {
     { name: 'the week on days, its search included', bytes: gzipBytes(board), budget: 29_000 },
     { name: 'the season, its chart included', bytes: gzipBytes(season), budget: 20_000 },
     { name: 'the search once more, for a worker', bytes: gzipBytes([worker]), budget: 10_000 },
-    { name: 'everything that may load later', bytes: gzipBytes(later), budget: 147_000 },
+    { name: 'everything that may load later', bytes: gzipBytes(later), budget: 148_000 },
     { name: 'the single file', bytes: gzipBytes(['weekwright.single.js']), budget: 167_000 },
   ];
 }

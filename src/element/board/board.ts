@@ -104,7 +104,8 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
 
   #begin(days: string | null, method: Method): void {
     if (this.#begun?.days === days && this.#begun.method === method) return;
-    const isOther = days !== null && days !== this.#begun?.days;
+    // What was taken over before the page was asked goes on.
+    const isOther = this.#begun !== null && days !== null && days !== this.#begun.days;
     const read = days === null ? null : readDays(days, method);
     const minutes = read?.ok ? read.value : firstTemplate(method);
     this.#begun = { days, method, request: { days: minutes }, problems: read?.ok === false ? read.problems : [] };

@@ -22,9 +22,11 @@ export const chartBandsStyles = css`
 
   .sweep-flag {
     position: absolute;
-    top: 2px;
+    top: calc(2px + var(--row) * 1.8em);
     left: var(--x);
     padding: 1px 4px;
+    overflow: hidden;
+    text-overflow: ellipsis;
     white-space: nowrap;
     background: var(--ground);
     border: 1px solid var(--edge);
@@ -34,15 +36,23 @@ export const chartBandsStyles = css`
   }
 
   .sweep-flag.before {
+    max-inline-size: calc(var(--x) - 4px);
     translate: calc(-100% - 4px) 0;
   }
 
   .sweep-flag.after {
+    max-inline-size: calc(100% - var(--x) - 4px);
     translate: 4px 0;
   }
 
   .sweep .sweep-flagged {
     stroke: var(--text);
     stroke-width: 2px;
+  }
+
+  @media (forced-colors: active) {
+    .sweep .sweep-flagged {
+      stroke: CanvasText;
+    }
   }
 `;

@@ -23,7 +23,7 @@ export function sweepChart(options: SweepChartOptions): TemplateResult {
         ${labels(picture.up.ticks, ({ at }) => ({ '--y': percent(1 - at) }), y.format)}
       </div>
       <div class="sweep-plot" @pointermove=${point} @pointerdown=${point}>
-        ${chartDrawing(options, picture)}${picture.series.map(insideLabel)}${options.flags?.map(flagName)}
+        ${chartDrawing(options, picture)}${picture.series.map(insideLabel)}${flagNames(options.flags ?? [])}
       </div>
       ${endLabels(picture.series)}
       <div class="sweep-x ${x.isChoice && !x.marked ? 'choices' : ''}" aria-hidden="true">
@@ -77,13 +77,15 @@ function bandNames(bands: readonly ChartBand[]): TemplateResult {
   </div>`;
 }
 
-/** In the right half it stands before its line. */
-function flagName({ at, name }: ChartFlag): TemplateResult {
-  const side = at > 0.5 ? 'before' : 'after';
-  return html`<span class="sweep-flag ${side}" aria-hidden="true" ${cssVariables({ '--x': percent(at) })}
-    >${name}</span
-  >`;
+/** In the right half a name stands before its line. Each is in a row of its own: on a phone two would cover each other. */
+function flagNames(flags: readonly ChartFlag[]): TemplateResult[] {
+  return flags.map(({ at, name }, index) => {
+    const place = cssVariables({ '--x': percent(at), '--row': String(index % mostFlagRows) });
+    return html`<span class="sweep-flag ${at > 0.5 ? 'before' : 'after'}" aria-hidden="true" ${place}>${name}</span>`;
+  });
 }
+
+const mostFlagRows = 8;
 
 function insideLabel({ of, inside }: DrawnSeries): TemplateResult | typeof nothing {
   if (!inside) return nothing;

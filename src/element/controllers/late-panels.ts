@@ -1,6 +1,7 @@
 import type { LitElement } from 'lit';
 import type { PlanInputs, PlanRequest } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
+import type { Scenario } from '../../plan/scenarios/document.js';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import type { WeekAsked } from '../../plan/week/week-maker.js';
 import type { Problem } from '../../problem.js';
@@ -37,6 +38,8 @@ export class LatePanels {
   readonly #sheet;
   readonly #board;
   readonly #season;
+  /** The scenario that the sheet put on show last: panels that come after it begin with what it wishes. */
+  #shown: Scenario | null = null;
 
   constructor({ host, more, view, picks, show, finish, arrive }: LateSeat) {
     const adopt: Seat['adopt'] = (adopted) => {
@@ -47,10 +50,11 @@ export class LatePanels {
       view,
       load: async () => {
         const { Sheet, styles } = await import('../sheet/sheet.js');
-        const showAll: Seat['show'] = ({ inputs, sessions, week, season }) => {
-          this.#board.panel?.take(week);
-          this.#season.panel?.take(season);
-          show(inputs, sessions);
+        const showAll: Seat['show'] = (scenario) => {
+          this.#shown = scenario;
+          this.#board.panel?.take(scenario.week);
+          this.#season.panel?.take(scenario.season);
+          show(scenario.inputs, scenario.sessions);
         };
         return { styles, panel: new Sheet({ host, adopt, show: showAll }) };
       },
@@ -60,7 +64,9 @@ export class LatePanels {
       view,
       load: async () => {
         const { Board, styles } = await import('../board/board.js');
-        return { styles, panel: new Board({ host, picks, finish, arrive }) };
+        const panel = new Board({ host, picks, finish, arrive });
+        if (this.#shown?.week) panel.take(this.#shown.week);
+        return { styles, panel };
       },
     });
     this.#season = new LatePanelController(host, more, {
@@ -72,7 +78,9 @@ export class LatePanels {
         const settle = (): void => {
           this.#sheet.panel?.settle();
         };
-        return { styles, panel: new Season({ host, show, finish, settle, scenarios }) };
+        const panel = new Season({ host, adopt, show, finish, settle, scenarios });
+        if (this.#shown?.season) panel.take(this.#shown.season);
+        return { styles, panel };
       },
     });
   }

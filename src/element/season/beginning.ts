@@ -13,7 +13,8 @@ export class Beginning {
   take({ season, eventDate, mostHours }: SeasonAttributes): boolean {
     const page = { season, eventDate, mostHours };
     const last = this.#page;
-    if (last?.season === season && last?.eventDate === eventDate && last?.mostHours === mostHours) return false;
+    const isSame = last?.season === season && last?.eventDate === eventDate && last?.mostHours === mostHours;
+    if (last && isSame) return false;
     this.#page = page;
     const isRead = season === undefined || season === null || isPlainObject(season);
     this.problems = isRead

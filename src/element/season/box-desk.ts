@@ -1,3 +1,4 @@
+import type { CSSResult } from 'lit';
 import type { BoxId, SeasonBoxes } from './season-view.js';
 
 /** Knows which boxes are open, and fetches what is in them when the first one is. */
@@ -7,9 +8,12 @@ export class BoxDesk implements SeasonBoxes {
   ready: Promise<void> = Promise.resolve();
   readonly #open = new Set<BoxId>();
   readonly #update: () => void;
+  readonly #adopt: (styles: readonly CSSResult[]) => void;
 
-  constructor(update: () => void) {
+  /** @param adopt adds the styles that come with the boxes. */
+  constructor(update: () => void, adopt: (styles: readonly CSSResult[]) => void) {
     this.#update = update;
+    this.#adopt = adopt;
   }
 
   isOpen(id: BoxId): boolean {
@@ -27,6 +31,7 @@ export class BoxDesk implements SeasonBoxes {
   async #load(): Promise<void> {
     // Where the network is gone the box stays empty, and opening it again tries again.
     const loaded = await import('./boxes.js').catch(() => null);
+    if (loaded) this.#adopt(loaded.styles);
     this.boxes ??= loaded?.boxes ?? null;
     this.#update();
   }

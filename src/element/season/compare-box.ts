@@ -13,5 +13,5 @@ export function compareBox(view: SeasonView): TemplateResult {
     const name = scenarioName(words, { name: scenario.name, inputs });
     return [{ name: words.say('season.compare.name', { place: index + 1, name }), season }];
   });
-  return summaryTable(view, seasons);
+  return summaryTable(view, words.say('season.box.compare'), seasons);
 }

@@ -57,6 +57,7 @@ function eventItem(view: SeasonView, event: OtherEvent, index: number): Template
     <button
       type="button"
       class="act"
+      aria-label=${words.say('season.events.remove.name', { place })}
       @click=${() => {
         desk.step({ ...request, events: events.filter((_, at) => at !== index) });
       }}

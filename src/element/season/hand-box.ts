@@ -4,7 +4,7 @@ import { byHandReasons } from '../../plan/season/wishes.js';
 import { choiceField } from './choice-fields.js';
 import { readWeek } from './read-week.js';
 import { numberField } from './season-fields.js';
-import type { SeasonView } from './season-view.js';
+import { weekHoursField, type SeasonView } from './season-view.js';
 
 /** Hours of a holiday or an ill week; what follows is laid again. */
 export function handBox(view: SeasonView): TemplateResult {
@@ -13,7 +13,7 @@ export function handBox(view: SeasonView): TemplateResult {
   const set = season.wishes.byHand.find((week) => week.start === start);
   return html`<div class="season-fields">
     ${numberField(view, {
-      id: 'season-week-hours',
+      id: weekHoursField,
       label: words.say('season.by-hand.hours'),
       value: hours,
       range: { ...method.inputs.weekly_hours, least: 0 },

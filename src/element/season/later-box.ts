@@ -28,7 +28,7 @@ export function laterBox(view: SeasonView): TemplateResult {
     </div>
     ${
       other
-        ? html`${summaryTable(view, [
+        ? html`${summaryTable(view, words.say('season.box.later'), [
               { name: words.say('season.later.now'), season },
               { name: movedText(view, later), season: other },
             ])}

@@ -44,6 +44,7 @@ function phaseItem({ words, season }: SeasonView, { phase: wished, index, set }:
   const name = words.say(`phase.${wished.phase}`);
   const length = season.phases[index]?.weeks ?? 0;
   const place = words.number(index + 1);
+  const lengths = lengthsFor(wished.weeks);
   return html`<li>
     <select
       aria-label=${words.say('season.phases.phase', { place })}
@@ -61,17 +62,16 @@ function phaseItem({ words, season }: SeasonView, { phase: wished, index, set }:
       aria-label=${words.say('season.phases.weeks', { place })}
       @change=${({ currentTarget }: Event) => {
         if (!(currentTarget instanceof HTMLSelectElement)) return;
-        change({ ...wished, weeks: currentTarget.selectedIndex === 0 ? null : currentTarget.selectedIndex });
+        change({ ...wished, weeks: lengths[currentTarget.selectedIndex - 1] ?? null });
       }}
     >
       <option .selected=${live(wished.weeks === null)}>
         ${words.say('season.phases.share', { weeks: words.say('season.weeks', { count: length }) })}
       </option>
-      ${Array.from(
-        { length: mostWeeks },
-        (_, each) =>
-          html`<option .selected=${live(wished.weeks === each + 1)}>
-            ${words.say('season.weeks', { count: each + 1 })}
+      ${lengths.map(
+        (weeks) =>
+          html`<option .selected=${live(wished.weeks === weeks)}>
+            ${words.say('season.weeks', { count: weeks })}
           </option>`,
       )}
     </select>
@@ -85,7 +85,7 @@ function phaseItem({ words, season }: SeasonView, { phase: wished, index, set }:
     <span class="phase-acts">
       ${actButton({
         sign: '↑',
-        label: words.say('season.phases.earlier', { phase: name }),
+        label: words.say('season.phases.earlier', { phase: name, place }),
         isPossible: index > 0,
         act: () => {
           set(swapped(phases, index - 1));
@@ -93,7 +93,7 @@ function phaseItem({ words, season }: SeasonView, { phase: wished, index, set }:
       })}
       ${actButton({
         sign: '↓',
-        label: words.say('season.phases.later', { phase: name }),
+        label: words.say('season.phases.later', { phase: name, place }),
         isPossible: index < phases.length - 1,
         act: () => {
           set(swapped(phases, index));
@@ -101,7 +101,7 @@ function phaseItem({ words, season }: SeasonView, { phase: wished, index, set }:
       })}
       ${actButton({
         sign: '×',
-        label: words.say('season.phases.remove', { phase: name }),
+        label: words.say('season.phases.remove', { phase: name, place }),
         isPossible: phases.length > 1,
         act: () => {
           set(phases.filter((_, place) => place !== index));
@@ -112,6 +112,12 @@ function phaseItem({ words, season }: SeasonView, { phase: wished, index, set }:
 }
 
 const mostWeeks = 30;
+
+/** Weeks to choose from, and those that were asked for where they are not among them. */
+function lengthsFor(weeks: number | null): readonly number[] {
+  const usual = Array.from({ length: mostWeeks }, (_, index) => index + 1);
+  return weeks === null || usual.includes(weeks) ? usual : [...usual, weeks];
+}
 
 /** The list with the phase at a place after the one behind it. */
 function swapped(phases: readonly WishedPhase[], place: number): readonly WishedPhase[] {

@@ -29,7 +29,7 @@ function chartOptions(view: SeasonView): SweepChartOptions {
   const every = Math.ceil(weeks.length / mostDates);
   const title = words.say('season.chart');
   return {
-    id: 'season',
+    id: 'season-chart',
     kind: 'areas',
     x: {
       values: weeks.map(({ number }) => number),

@@ -3,6 +3,7 @@ import { live } from 'lit/directives/live.js';
 import type { SeasonRequest } from '../../plan/season/wishes.js';
 import type { NumberInput } from '../../training/method/document.js';
 import { readNumber } from '../../words/read-number.js';
+import { notANumber } from '../inputs/not-a-number.js';
 import { typedEntry } from '../inputs/typed-entry.js';
 import { slider } from '../parts/slider.js';
 import type { SeasonView } from './season-view.js';
@@ -36,7 +37,9 @@ export function numberField(view: SeasonView, options: NumberOptions): TemplateR
         value,
         draft: desk.drafts.get(id),
         type: (text) => {
-          desk.act(set(readNumber(text) ?? NaN), { id, text });
+          const number = readNumber(text);
+          if (number === null) desk.refuse(notANumber(label, text), { id, label, text });
+          else desk.act(set(number), { id, label, text });
         },
       })}<span class="unit">${unit}</span>
     </div>
@@ -47,7 +50,7 @@ export function numberField(view: SeasonView, options: NumberOptions): TemplateR
       ...range,
       value,
       change: (next) => {
-        desk.act(set(next), { id, text: String(next) });
+        desk.act(set(next), { id, label, text: String(next) });
       },
     })}
     ${fieldNote(view, id)}
@@ -74,7 +77,7 @@ export function dateField(view: SeasonView, { id, label, value, set }: DateOptio
       @change=${({ currentTarget }: Event) => {
         if (!(currentTarget instanceof HTMLInputElement)) return;
         const text = currentTarget.value;
-        desk.act(set(text), { id, text });
+        desk.act(set(text), { id, label, text });
       }}
     />
     ${fieldNote(view, id)}

@@ -13,7 +13,7 @@ const below = ['table', 'shape', 'reach', 'later', 'compare', 'basis'] as const;
 export function seasonPanel(view: SeasonView): TemplateResult {
   const { words, plan, season, desk } = view;
   return html`<header>
-      <h3 class="panel-title">${words.say('season.title')}</h3>
+      <h3 class="panel-title" id="season-title" tabindex="-1">${words.say('season.title')}</h3>
       <p class="lead">${seasonHeadline(words, plan.inputs, season)}</p>
     </header>
     ${seasonInputs(view)} ${seasonNotes(view)} ${seasonChartBox(view)} ${weekBox(view)}

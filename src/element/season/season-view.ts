@@ -4,7 +4,18 @@ import type { PlanSeason, SeasonWeek } from '../../plan/season/document.js';
 import type { SeasonRequest } from '../../plan/season/wishes.js';
 import type { Planner } from '../../plan/planner.js';
 import type { FullView } from '../controllers/late-panel-controller.js';
+import type { Problem } from '../../problem.js';
 import type { Draft } from '../view.js';
+
+/** A field that a person types into: its id, what it is called, and what was typed. */
+export interface TypedField {
+  readonly id: string;
+  readonly label: string;
+  readonly text: string;
+}
+
+/** The field with the hours of the week that is read: it is another with every week. */
+export const weekHoursField = 'season-week-hours';
 
 /** What a person asks of the season. */
 export interface SeasonQuestion {
@@ -44,7 +55,9 @@ export interface SeasonDesk {
    *
    * @param field where it was set, and as which text.
    */
-  act(request: SeasonRequest, field?: { readonly id: string; readonly text: string }): void;
+  act(request: SeasonRequest, field?: TypedField): void;
+  /** Shows what is wrong with what was typed, and leaves all as it is. */
+  refuse(problem: Problem, field?: TypedField): void;
   /** An act that is a step of its own for undo: a button, not a slider. */
   step(request: SeasonRequest): void;
   /** The season with another request, without showing it; null where it cannot be. */

@@ -1,4 +1,4 @@
-import { nothing, render, type LitElement } from 'lit';
+import { render, type CSSResult, type LitElement } from 'lit';
 import type { PlanInputs } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
@@ -19,8 +19,10 @@ import type { Draft } from '../view.js';
 import { Beginning } from './beginning.js';
 import { BoxDesk } from './box-desk.js';
 import type { SeasonAttributes } from './season-attributes.js';
+import { noSeason } from './no-season.js';
 import { seasonPanel } from './season-panel.js';
-import type { SeasonDesk, SeasonQuestion } from './season-view.js';
+import { today } from './today.js';
+import { weekHoursField, type SeasonDesk, type SeasonQuestion, type TypedField } from './season-view.js';
 import { seasonStyles } from './season.styles.js';
 
 export const styles = [lateStyles, chartStyles, chartBandsStyles, seasonStyles];
@@ -28,6 +30,8 @@ export const styles = [lateStyles, chartStyles, chartBandsStyles, seasonStyles];
 /** What a planner lets its season do. */
 interface SeasonSeat {
   readonly host: LitElement;
+  /** Adds styles that came with a chunk. */
+  readonly adopt: (styles: readonly CSSResult[]) => void;
   /** Puts a week on the planner, as a person's act. */
   readonly show: (inputs: PlanInputs, sessions: WeekAsked['picks']) => void;
   /** Plans again, as a person's act. */
@@ -47,9 +51,7 @@ export class Season implements SeasonDesk, LatePanel {
   reading: string | null = null;
   drafts: ReadonlyMap<string, Draft> = new Map();
   question: SeasonQuestion = { quantity: 'strength_minutes', wanted: '90', later: 3 };
-  readonly boxDesk = new BoxDesk(() => {
-    this.#update();
-  });
+  readonly boxDesk: BoxDesk;
   message = '';
   planner: Planner | null = null;
   readonly #seat: SeasonSeat;
@@ -58,9 +60,16 @@ export class Season implements SeasonDesk, LatePanel {
   /** What a person has wished; null while it is what the page begins with. */
   #own: SeasonRequest | null = null;
   #view: FullView | null = null;
+  /** The last request that a season came of: acts go on from it. */
+  #good: SeasonRequest | null = null;
+  #hasStepped = false;
 
   constructor(seat: SeasonSeat) {
     this.#seat = seat;
+    const update = (): void => {
+      this.#update();
+    };
+    this.boxDesk = new BoxDesk(update, seat.adopt);
   }
 
   /** Never another: a season is worked out at once. */
@@ -93,22 +102,35 @@ export class Season implements SeasonDesk, LatePanel {
   /** Takes over wishes that were set elsewhere. */
   take(season: SeasonRequest | null): void {
     this.#own = season;
+    this.drafts = new Map();
   }
 
-  act(request: SeasonRequest, field?: { readonly id: string; readonly text: string }): void {
+  act(request: SeasonRequest, field?: TypedField): void {
     const { method, plan } = this.#view ?? {};
     if (!method || !plan) return;
     const read = readSeason(request, { method, inputs: plan.inputs });
     const [problem] = read.ok ? [] : read.problems;
-    if (field) this.#draft(field, problem);
-    if (problem) this.#say(problem);
-    if (problem) return;
+    if (problem) {
+      this.refuse(problem, field);
+      return;
+    }
+    if (field) this.#forget(field.id);
     this.#own = request;
     this.message = '';
     this.#seat.finish();
   }
 
+  refuse(problem: Problem, field?: TypedField): void {
+    const named = field ? { ...problem, path: field.label } : problem;
+    if (field) this.drafts = new Map(this.drafts).set(field.id, { text: field.text, problem: named });
+    const { words, details } = this.#view ?? {};
+    this.message = words && details ? details.sayProblem(words, named) : '';
+    this.#update();
+  }
+
   step(request: SeasonRequest): void {
+    this.drafts = new Map();
+    this.#hasStepped = true;
     this.#seat.settle();
     this.act(request);
     this.#seat.settle();
@@ -124,6 +146,7 @@ export class Season implements SeasonDesk, LatePanel {
 
   read(start: string): void {
     this.reading = start;
+    this.#forget(weekHoursField);
     this.#update();
   }
 
@@ -131,7 +154,7 @@ export class Season implements SeasonDesk, LatePanel {
     const { plan, words } = this.#view ?? {};
     if (!plan?.season || !words) return;
     // From now on the hours of the planner are those of one week: the season keeps its own.
-    this.#own = { ...(this.#own ?? this.#beginning.request), hours: plan.season.wishes.hours };
+    this.#own = { ...this.#request, hours: plan.season.wishes.hours };
     this.reading = week.start;
     this.message = words.say('season.shown', { dates: datesOf(words).week(week.start) });
     this.#seat.settle();
@@ -150,25 +173,34 @@ export class Season implements SeasonDesk, LatePanel {
 
   render(container: HTMLElement, view: FullView): boolean {
     this.#view = view;
-    const { season } = view.plan;
-    const request = this.#own ?? this.#beginning.request;
-    render(season ? seasonPanel({ ...view, desk: this, season, request }) : nothing, container, {
-      host: this.#seat.host,
-    });
+    const { method, plan } = view;
+    const asked = this.#own ?? this.#beginning.request;
+    if (readSeason(asked, { method, inputs: plan.inputs }).ok) this.#good = asked;
+    const content = plan.season
+      ? seasonPanel({ ...view, desk: this, season: plan.season, request: this.#request })
+      : noSeason(view.words, () => {
+          this.step({ start: today() });
+        });
+    render(content, container, { host: this.#seat.host });
+    if (this.#hasStepped) this.#keepFocus(container);
     return false;
   }
 
-  #draft({ id, text }: { readonly id: string; readonly text: string }, problem: Problem | undefined): void {
-    const drafts = new Map(this.drafts);
-    if (problem) drafts.set(id, { text, problem });
-    else drafts.delete(id);
-    this.drafts = drafts;
+  get #request(): SeasonRequest {
+    return this.#good ?? { start: today() };
   }
 
-  #say(problem: Problem): void {
-    const { words, details } = this.#view ?? {};
-    this.message = words && details ? details.sayProblem(words, problem) : '';
-    this.#update();
+  /** The button that was pressed may be gone. */
+  #keepFocus(container: HTMLElement): void {
+    this.#hasStepped = false;
+    const { renderRoot } = this.#seat.host;
+    if (renderRoot instanceof ShadowRoot && renderRoot.activeElement === null)
+      container.querySelector<HTMLElement>('#season-title')?.focus({ preventScroll: true });
+  }
+
+  #forget(id: string): void {
+    const drafts = new Map(this.drafts);
+    if (drafts.delete(id)) this.drafts = drafts;
   }
 
   #update(): void {

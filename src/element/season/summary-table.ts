@@ -11,7 +11,7 @@ interface Named {
 }
 
 /** Seasons side by side in a few numbers. */
-export function summaryTable({ words, method }: SeasonView, seasons: readonly Named[]): TemplateResult {
+export function summaryTable({ words, method }: SeasonView, label: string, seasons: readonly Named[]): TemplateResult {
   const columns = seasons.map(({ name, season }) => ({ name, summary: seasonSummary(season) }));
   const row = (title: string, text: (summary: SeasonSummary) => string): TemplateResult =>
     html`<tr>
@@ -20,7 +20,7 @@ export function summaryTable({ words, method }: SeasonView, seasons: readonly Na
     </tr>`;
   const named = (key: string, text: (summary: SeasonSummary) => string): TemplateResult =>
     row(words.say(`season.summary.${key}`), text);
-  return html`<div class="scroll" tabindex="0" role="region" aria-label=${words.say('season.box.compare')}>
+  return html`<div class="scroll" tabindex="0" role="region" aria-label=${label}>
     <table class="season-summary">
       <thead>
         <tr>

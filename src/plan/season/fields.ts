@@ -91,26 +91,28 @@ export function readAs<T>(read: Reader<T>, value: unknown, problems: Problem[]):
   return taken === faulty ? null : taken;
 }
 
-/** An object with no other fields than those that are known, made of what is taken of it. */
+/** An object made of the fields that are taken of it; every other field is a fault. */
 export const object =
-  <T>(known: readonly string[], make: (fields: Fields) => T): Reader<T> =>
+  <T>(make: (fields: Fields) => T): Reader<T> =>
   (value, { path, problems }) => {
     if (typeof value !== 'object' || value === null || Array.isArray(value))
       return fault({ path, problems }, value, wrongType('object'));
-    const given: Readonly<Record<string, unknown>> = { ...value };
+    const given = new Map<string, unknown>(Object.entries(value));
     const at = (name: string): Place => ({ path: path === '' ? name : `${path}.${name}`, problems });
-    for (const name of Object.keys(given))
-      if (!known.includes(name))
-        fault(at(name.slice(0, longestName)), given[name], { code: 'unknown-field', allowed: {} });
     const take: Fields['take'] = (name, read) => {
-      const taken = given[name] === undefined ? undefined : read(given[name], at(name));
+      const field = given.get(name);
+      given.delete(name);
+      const taken = field === undefined ? undefined : read(field, at(name));
       return taken === faulty ? undefined : taken;
     };
     const need: Fields['need'] = (name, read) => {
-      if (given[name] === undefined) fault(at(name), undefined, { code: 'missing', allowed: {} });
+      if (given.get(name) === undefined) fault(at(name), undefined, { code: 'missing', allowed: {} });
       return take(name, read);
     };
-    return make({ take, need });
+    const made = make({ take, need });
+    for (const [name, field] of given)
+      fault(at(name.slice(0, longestName)), field, { code: 'unknown-field', allowed: {} });
+    return made;
   };
 
 /** Names come from outside too, and a path is shown whole. */

@@ -33,13 +33,13 @@ function bothGiven(start: number, date: number, weeks: number | undefined): Outc
   const between = (mondayOf(date) - mondayOf(start)) / 7 + 1;
   const dates = { start: isoDate(start), date: isoDate(date) };
   const most = seasonLimits.weeks;
-  const fault = (problem: Problem): Outcome<Dates> => ({ ok: false, problems: [problem] });
+  const problems: Problem[] = [];
   if (between < 1 || between > most)
-    return fault({ path: 'date', value: dates.date, code: 'too-far-apart', allowed: { start: dates.start, most } });
+    problems.push({ path: 'date', value: dates.date, code: 'too-far-apart', allowed: { start: dates.start, most } });
   // All three given is one too many, unless they agree.
-  if (weeks !== undefined && weeks !== between)
-    return fault({ path: 'weeks', value: weeks, code: 'not-one-of', allowed: { choices: [between] } });
-  return { ok: true, value: dates };
+  else if (weeks !== undefined && weeks !== between)
+    problems.push({ path: 'weeks', value: weeks, code: 'not-one-of', allowed: { choices: [between] } });
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: dates };
 }
 
 /** `given` is the one that a person gave. */

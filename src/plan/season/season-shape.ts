@@ -17,20 +17,20 @@ const minutesInAWeek = 7 * 24 * 60;
 /** A session on every day, and more than once. */
 const mostSessions = 100;
 
-const phase: Reader<WishedPhase | undefined> = object(['phase', 'weeks'], ({ take, need }) => {
+const phase: Reader<WishedPhase | undefined> = object(({ take, need }) => {
   const id = need('phase', oneOf(seasonPhaseIds));
   const weeks = take('weeks', orNull(whole(0, seasonLimits.weeks))) ?? null;
   return id && { phase: id, weeks };
 });
 
-const event: Reader<OtherEvent | undefined> = object(['date', 'event'], ({ need }) => {
+const event: Reader<OtherEvent | undefined> = object(({ need }) => {
   const date = need('date', text);
   const id = need('event', oneOf(eventIds));
   return date !== undefined && id ? { date, event: id } : undefined;
 });
 
 const durations = list(whole(sessionMinutes.least, sessionMinutes.most), mostSessions);
-const sessions: Reader<Partial<ByCategory<readonly number[]>>> = object(categoryIds, ({ take }) =>
+const sessions: Reader<Partial<ByCategory<readonly number[]>>> = object(({ take }) =>
   Object.fromEntries(
     categoryIds.flatMap((id) => {
       const picked = take(id, durations);
@@ -39,7 +39,7 @@ const sessions: Reader<Partial<ByCategory<readonly number[]>>> = object(category
   ),
 );
 
-const byHand: Reader<ByHandWeek | undefined> = object(['start', 'hours', 'reason', 'sessions'], ({ take, need }) => {
+const byHand: Reader<ByHandWeek | undefined> = object(({ take, need }) => {
   const start = need('start', text);
   const hours = take('hours', orNull(number)) ?? null;
   const reason = take('reason', oneOf(byHandReasons)) ?? 'other';
@@ -47,28 +47,7 @@ const byHand: Reader<ByHandWeek | undefined> = object(['start', 'hours', 'reason
   return start === undefined ? undefined : { start, hours, reason, sessions: picked };
 });
 
-const fields = [
-  'start',
-  'date',
-  'weeks',
-  'hours',
-  'mostHours',
-  'rise',
-  'easierEvery',
-  'easierDrop',
-  'taperWeeks',
-  'taperDrop',
-  'upkeepFrom',
-  'upkeepSessions',
-  'recoveryWeeks',
-  'phases',
-  'events',
-  'byHand',
-  'weeksOff',
-  'longestRun',
-];
-
-const season: Reader<SeasonShape> = object(fields, ({ take }) => ({
+const season: Reader<SeasonShape> = object(({ take }) => ({
   start: take('start', text),
   date: take('date', text),
   weeks: take('weeks', whole(1, seasonLimits.weeks)),

@@ -1,4 +1,4 @@
-import type { ByCategory, CategoryId } from '../method/ids.js';
+import { categoryIds, type ByCategory } from '../method/ids.js';
 
 /**
  * The load of a week: how hard a usual session of each kind feels (0 to 10) times its minutes, added up; a whole number,
@@ -11,6 +11,5 @@ import type { ByCategory, CategoryId } from '../method/ids.js';
  * @example 72 minutes at 3 and 30 at 8: weekLoad(…) // 456
  */
 export function weekLoad(minutes: ByCategory<number>, effort: ByCategory<number>): number {
-  const ids = Object.keys(minutes).filter((id): id is CategoryId => id in effort);
-  return Math.round(ids.reduce((sum, id) => sum + minutes[id] * effort[id], 0));
+  return Math.round(categoryIds.reduce((sum, id) => sum + minutes[id] * effort[id], 0));
 }

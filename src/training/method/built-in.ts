@@ -103,11 +103,11 @@ export const builtInMethod: Method = {
     {
       kind: 'change',
       on: 'strength_minutes',
-      value: 'strength_upkeep',
+      value: 'upkeep_minutes',
       to: 'slow_minutes',
       id: 'strength-upkeep',
       name: { key: 'rule.strength-upkeep' },
-      when: 'strength_upkeep > 0 and value > strength_upkeep',
+      when: 'upkeep_minutes > 0 and value > upkeep_minutes',
       says: { key: 'says.strength-upkeep' },
       reason: { key: 'reason.strength-upkeep' },
       status: 'published',

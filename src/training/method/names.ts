@@ -39,7 +39,7 @@ export function categoryQuantity(category: CategoryId, what: CategoryFact): stri
 }
 
 /** The quantity that holds the most minutes of strength where it is only kept up; 0 where it is not. */
-export const strengthUpkeep = 'strength_upkeep';
+export const strengthUpkeep = 'upkeep_minutes';
 
 /** The quantity that says whether a split is the one in use, 1 or 0. */
 export function splitQuantity(splitId: string): string {

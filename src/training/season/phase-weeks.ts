@@ -37,14 +37,11 @@ export function phaseWeeks(phases: readonly AskedPhase[], room: number): PhaseLe
 
 function keptFromTheEnd(wanted: readonly number[], room: number): number[] {
   let left = room;
-  return wanted
-    .map((_, index) => wanted[wanted.length - 1 - index] ?? 0)
-    .map((weeks) => {
-      const kept = Math.min(weeks, left);
-      left -= kept;
-      return kept;
-    })
-    .reverse();
+  return wanted.reduceRight<number[]>((kept, weeks) => {
+    const own = Math.min(weeks, left);
+    left -= own;
+    return [own, ...kept];
+  }, []);
 }
 
 /** A week at a time goes to the phase with the largest share for each half week that it would then have. */

@@ -24,7 +24,7 @@ describe('quantityName(words, method, id)', () => {
     ['notice_few_hours', 'the rule “Few hours” has something to say', 'die Regel „Wenige Stunden“ hat etwas zu sagen'],
     ['event_half_marathon', 'half marathon', 'Halbmarathon'],
     [
-      'strength_upkeep',
+      'upkeep_minutes',
       'minutes to which strength is held while it is only kept up',
       'Minuten, bei denen Kraft bleibt, solange sie nur erhalten wird',
     ],
@@ -82,7 +82,7 @@ describe('quantityValue(words, method, { id, value })', () => {
     ['split_taper', 0, 'no'],
     ['notice_few_hours', 1, 'yes'],
     ['slow_rounded', 70, '70 minutes'],
-    ['strength_upkeep', 70, '70 minutes'],
+    ['upkeep_minutes', 70, '70 minutes'],
     ['strength_minutes', null, 'no value'],
   ])('%s, %s is "%s"', (id, value, expected) => {
     expect(quantityValue(words, method, { id, value })).toBe(expected);
