@@ -10,7 +10,7 @@ import {
   typeInSeason,
   weeksUpTo,
 } from './season-driving.js';
-import { appears, copiedLink, pressOn, sheetOf } from './sheet-driving.js';
+import { appears, settled, copiedLink, pressOn, sheetOf } from './sheet-driving.js';
 import { useBrowser } from './web.js';
 
 const web = useBrowser();
@@ -62,6 +62,10 @@ describe(`the season of ${path}`, () => {
     await pressPicture(page, 8.5 / 18);
     expect(await textOf(page, '#season-week-title')).toMatch(/^Week 9 of 16/);
     await opened.page.setViewport({ width: 360, height: 800, hasTouch: true });
+    // A screen that is touched from now on is loaded anew, and stands still once everything is there.
+    await opened.page.reload({ waitUntil: 'networkidle0' });
+    await appears(page, '.season-chart .sweep-plot');
+    await settled(page);
     const plot = await inPlanner(page, '.season-chart .sweep-plot');
     await plot.evaluate((element) => {
       if (element instanceof Element) element.scrollIntoView({ block: 'center', behavior: 'instant' });

@@ -93,8 +93,8 @@ const cases: readonly (readonly [SeasonNotice, string, string])[] = [
   ],
   [
     notice('shorter-runs', { before: 20, runs: 3 }, { category: 'slow' }),
-    'Slow running is cut into shorter runs than usual, so that none is much longer than the 20 minutes of the four weeks before.',
-    'Langsames Laufen wird in kürzere Läufe geteilt als sonst, damit keiner viel länger ist als die 20 Minuten der vier Wochen davor.',
+    'Slow running: cut into shorter runs than usual, so that none is much longer than the 20 minutes of the four weeks before.',
+    'Langsames Laufen: in kürzere Läufe geteilt als sonst, damit keiner viel länger ist als die 20 Minuten der vier Wochen davor.',
   ],
   [
     notice('event-outside', { count: 1 }),
