@@ -57,6 +57,7 @@ describe.each(pages)('the board of %s', (path) => {
       await page.keyboard.press('Tab');
     expect(await focusOf(page)).toBe(move.from);
     await page.keyboard.press('Space');
+    await settled(page);
     expect(await textOf(page, '.board [role="status"]')).toMatch(/^Picked up: /);
     const steps = move.day - Number(move.from.at(-1));
     for (let step = 0; step < Math.abs(steps); step += 1) {
