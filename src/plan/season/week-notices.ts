@@ -24,14 +24,10 @@ function steepWeek({ tools: { method }, wishes }: DraftSeason, { calendar, hours
   const [given, ceiling, base] = [byHand.hours, hours.ceiling / 60, hours.base / 60];
   const step = method.rounding.step / 60;
   const allowed = Math.floor(ceiling / step + 1e-9) * step;
-  const steep = seasonNotice(
-    'steep-week',
-    base > 0 && given > base * (1 + seasonRules(method).rise.look) ? 'caution' : 'note',
-    {
-      values: { hours: given, base, rise: base > 0 ? given / base - 1 : 0, allowed: wishes.rise },
-      waysOut: [seasonChange('week-hours', { amount: Math.min(allowed, wishes.mostHours), start })],
-    },
-  );
+  const steep = seasonNotice('steep-week', given > base * (1 + seasonRules(method).rise.look) ? 'caution' : 'note', {
+    values: { hours: given, base, rise: base > 0 ? given / base - 1 : 0, allowed: wishes.rise },
+    waysOut: [seasonChange('week-hours', { amount: Math.min(allowed, wishes.mostHours), start })],
+  });
   const above = seasonNotice('above-most', 'note', {
     values: { hours: given, most: wishes.mostHours },
     waysOut: [
@@ -77,13 +73,9 @@ function fewerHours(
   { calendar, hours, asked }: DraftWeek,
   limit: number,
 ): SeasonChange[] {
-  const { rounding, inputs } = method;
-  const least = inputs.weekly_hours.least * 60;
-  for (
-    let minutes = Math.ceil(hours.minutes / rounding.step - 1) * rounding.step;
-    minutes >= least;
-    minutes -= rounding.step
-  ) {
+  const { step } = method.rounding;
+  const least = method.inputs.weekly_hours.least * 60;
+  for (let minutes = Math.ceil(hours.minutes / step - 1) * step; minutes >= least; minutes -= step) {
     const tried = source.of({ ...asked, inputs: { ...asked.inputs, hours: minutes / 60 } });
     if (tried.longestRun <= limit) return [seasonChange('week-hours', { amount: minutes / 60, start: calendar.start })];
   }

@@ -6,11 +6,16 @@ import type { Words } from '../words.js';
  *
  * @example 'An easier week: 70% of 4 hours 20 minutes, the highest of the four weeks before.'
  */
-export function hoursReason(words: Words, { wishes }: Pick<PlanSeason, 'wishes'>, { start, why }: SeasonWeek): string {
+export function hoursReason(
+  words: Words,
+  { wishes }: Pick<PlanSeason, 'wishes'>,
+  { start, hours, why }: SeasonWeek,
+): string {
   const { reason, base, share, risesLeft } = why;
   const values = {
     base: words.hours(base),
-    share: words.share(share ?? 0),
+    // A rise is told as it is once it is in whole steps.
+    share: words.share(reason === 'rise' ? hours / base - 1 : (share ?? 0)),
     drop: words.share(wishes.taperDrop),
     most: words.hours(wishes.mostHours),
     limit: words.share(wishes.rise),

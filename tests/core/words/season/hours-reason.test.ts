@@ -13,7 +13,7 @@ const byHand = (reason: 'holiday' | 'ill' | 'other'): SeasonRequest => ({
 
 /*
  * Weeks counted from 1. Base and share by hand as in tests/reference/season/worked-season.test.ts: the eighth root of
- * 360/240 is 1.05199, that of 360/345 for the last rise 1.04348; a taper of two weeks that loses half keeps (√5 − 1) / 2.
+ * 360/240 is 1.05199, 252.5 minutes, in whole steps 255, and 255/240 is 1.0625; that of 360/345 for the last rise 1.04348; a taper of two weeks that loses half keeps (√5 − 1) / 2.
  */
 const rows: readonly Row[] = [
   ['start', 1, {}, 'The season starts from here.', 'Hier beginnt die Saison.'],
@@ -21,8 +21,8 @@ const rows: readonly Row[] = [
     'rise',
     2,
     {},
-    '5.2% above 4 hours, the highest of the four weeks before. 8 rises are left on the way to 6 hours; the ceiling is 10% a week.',
-    '5,2 % über 4 Stunden, dem Höchsten der vier Wochen davor. Noch 8 Steigerungen auf dem Weg auf 6 Stunden; die Obergrenze ist 10 % pro Woche.',
+    '6.3% above 4 hours, the highest of the four weeks before. 8 rises are left on the way to 6 hours; the ceiling is 10% a week.',
+    '6,3 % über 4 Stunden, dem Höchsten der vier Wochen davor. Noch 8 Steigerungen auf dem Weg auf 6 Stunden; die Obergrenze ist 10 % pro Woche.',
   ],
   [
     'rise',
