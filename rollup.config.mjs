@@ -60,14 +60,25 @@ const executable = {
   writeBundle: ({ file }) => chmodSync(file, 0o755),
 };
 
-// A few lines that several panels share are worth no file of their own; the details come with each of these panels.
+// Lines that several panels share are worth no file of their own; the details come with each of these panels.
 const withDetails = [
   '/src/element/details.ts',
   '/src/element/late.styles.ts',
+  '/src/element/fields/',
+  '/src/element/concrete/note-list.ts',
+  '/src/element/concrete/reason-list.ts',
+  '/src/element/is-plain-object.ts',
+  '/src/element/today.ts',
+  '/src/training/method/running-rules.ts',
   '/src/training/method/season-rules.ts',
   '/src/training/method/session-minutes.ts',
   '/src/training/method/duplicates.ts',
+  '/src/training/season/iso-date.ts',
+  '/src/plan/fields.ts',
+  '/src/plan/faulty-date.ts',
   '/src/plan/strict-object.ts',
+  '/src/words/reason.ts',
+  '/src/words/week/day-name.ts',
 ];
 
 // A week that takes long is solved in a worker: a file of its own, beside the chunk that starts it.
@@ -96,9 +107,9 @@ export default [
     output: {
       dir: 'dist/embed',
       sourcemap: true,
-      chunkFileNames: 'weekwright-[name]-[hash].js',
+      chunkFileNames: 'weekwright-[name]-[hash:6].js',
       onlyExplicitManualChunks: true,
-      manualChunks: (id) => (withDetails.some((file) => id.endsWith(file)) ? 'details' : undefined),
+      manualChunks: (id) => (withDetails.some((file) => id.includes(file)) ? 'details' : undefined),
     },
   },
   worker('dist/chunks/weekwright-week-worker.js'),

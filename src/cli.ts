@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { text } from 'node:stream/consumers';
 import type { CliIo } from './cli/io.js';
 import { run } from './cli/run.js';
+import { isoDate } from './training/season/iso-date.js';
 
 /** The same place from src/cli.ts and from dist/cli.js. */
 const packageFile = new URL('../package.json', import.meta.url);
@@ -10,9 +11,16 @@ const io: CliIo = {
   readFile: (path) => readFile(path, 'utf8'),
   readInput: () => text(process.stdin),
   version: async () => versionOf(JSON.parse(await readFile(packageFile, 'utf8'))),
+  today,
   write: (answer) => process.stdout.write(answer),
   writeError: (message) => process.stderr.write(message),
 };
+
+/** The only place where the command reads a clock: days are counted where it runs, not in Greenwich. */
+function today(): string {
+  const now = new Date();
+  return isoDate(Math.floor((now.getTime() / 60_000 - now.getTimezoneOffset()) / 1440));
+}
 
 function versionOf(content: unknown): string {
   const isPackage = typeof content === 'object' && content !== null && 'version' in content;

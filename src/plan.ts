@@ -1,7 +1,9 @@
 import type { Outcome } from './problem.js';
 import type { Planner } from './plan/planner.js';
 import type { Plan, PlanRequest } from './plan/document.js';
-import * as planners from './plan/planners.js';
+import { FullPlanner } from './plan/full-planner.js';
+import { builtInPlanner as makeBuiltIn } from './plan/built-in-planner.js';
+import { createPlanner as makePlanner } from './plan/create-planner.js';
 import { createSeasonMaker } from './plan/season/create-season-maker.js';
 import { createWeekMaker } from './plan/week/create-week-maker.js';
 
@@ -16,13 +18,17 @@ export type {
   RuleOutcome,
 } from './plan/document.js';
 export type { PlanSeason, SeasonChange, SeasonNotice, SeasonWeek } from './plan/season/document.js';
+export type { PlanRunning } from './plan/running/document.js';
+export type { RunningRequest, RunningWishes } from './plan/running/wishes.js';
+export type { PlanStrength, StrengthSession } from './plan/strength/document.js';
+export type { StrengthRequest, StrengthWishes } from './plan/strength/wishes.js';
 export type { SeasonRequest, SeasonWishes } from './plan/season/wishes.js';
 export type { PlanWeek } from './plan/week/document.js';
 export type { DaySession, PlacedSession, WeekRequest, WeekWishes } from './plan/week/wishes.js';
 
 /** A planner with the built-in method, whose formulas ship compiled: no parser is loaded. */
 export function builtInPlanner(): Planner {
-  return complete(planners.builtInPlanner());
+  return complete(makeBuiltIn(FullPlanner));
 }
 
 /**
@@ -32,7 +38,7 @@ export function builtInPlanner(): Planner {
  * @returns the planner, or every problem with its path, the value given and what is allowed.
  */
 export async function createPlanner(document: unknown): Promise<Outcome<Planner>> {
-  const outcome = await planners.createPlanner(document);
+  const outcome = await makePlanner(document, FullPlanner);
   return outcome.ok ? { ok: true, value: complete(outcome.value) } : outcome;
 }
 

@@ -6,6 +6,8 @@ export interface CliIo {
   readInput(): Promise<string>;
   /** The version of the package. */
   version(): Promise<string>;
+  /** The day it is now where the command runs, as an ISO date. */
+  today(): string;
   write(text: string): void;
   writeError(text: string): void;
 }

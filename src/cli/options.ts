@@ -1,15 +1,27 @@
+/** What the command can be asked for. */
+export const commands = ['plan', 'season', 'running', 'strength'] as const;
+export type Command = (typeof commands)[number];
+
+interface OptionKind {
+  readonly type: 'string' | 'boolean';
+  readonly value: string;
+  readonly of: readonly Command[];
+}
+
+const ofOneWeek = ['plan', 'running', 'strength'] as const;
+
 /** Every option, in the order in which the help lists them; `value` is what stands for theirs, `of` the commands it is for. */
 export const allOptions = {
-  hours: { type: 'string', value: 'HOURS', of: ['plan', 'season'] },
-  phase: { type: 'string', value: 'PHASE', of: ['plan'] },
+  hours: { type: 'string', value: 'HOURS', of: commands },
+  phase: { type: 'string', value: 'PHASE', of: ofOneWeek },
   date: { type: 'string', value: 'DATE', of: ['season'] },
   start: { type: 'string', value: 'DATE', of: ['season'] },
   weeks: { type: 'string', value: 'WEEKS', of: ['season'] },
   'most-hours': { type: 'string', value: 'HOURS', of: ['season'] },
-  level: { type: 'string', value: 'LEVEL', of: ['plan', 'season'] },
-  event: { type: 'string', value: 'EVENT', of: ['plan', 'season'] },
-  'strength-cap': { type: 'string', value: 'MINUTES', of: ['plan', 'season'] },
-  days: { type: 'string', value: 'MINUTES,…', of: ['plan'] },
+  level: { type: 'string', value: 'LEVEL', of: commands },
+  event: { type: 'string', value: 'EVENT', of: commands },
+  'strength-cap': { type: 'string', value: 'MINUTES', of: commands },
+  days: { type: 'string', value: 'MINUTES,…', of: ofOneWeek },
   rise: { type: 'string', value: 'PERCENT', of: ['season'] },
   'easier-every': { type: 'string', value: 'WEEKS', of: ['season'] },
   'easier-drop': { type: 'string', value: 'PERCENT', of: ['season'] },
@@ -23,23 +35,25 @@ export const allOptions = {
   'by-hand': { type: 'string', value: 'DATE:HOURS[:REASON],…', of: ['season'] },
   'weeks-off': { type: 'string', value: 'WEEKS', of: ['season'] },
   'longest-run': { type: 'string', value: 'MINUTES', of: ['season'] },
-  method: { type: 'string', value: 'FILE', of: ['plan', 'season'] },
+  race: { type: 'string', value: 'DISTANCE=TIME', of: ['running'] },
+  'race-date': { type: 'string', value: 'DATE', of: ['running'] },
+  'threshold-pace': { type: 'string', value: 'TIME', of: ['running'] },
+  unit: { type: 'string', value: 'UNIT', of: ['running'] },
+  equipment: { type: 'string', value: 'EQUIPMENT,…', of: ['strength'] },
+  minutes: { type: 'string', value: 'MINUTES', of: ['strength'] },
+  form: { type: 'string', value: 'PATTERN=MOVEMENT,…', of: ['strength'] },
+  lifted: { type: 'string', value: 'MOVEMENT:KILOGRAMSxREPETITIONS,…', of: ['strength'] },
+  age: { type: 'string', value: 'YEARS', of: ['running', 'strength'] },
+  'highest-heart': { type: 'string', value: 'BEATS', of: ['running'] },
+  'resting-heart': { type: 'string', value: 'BEATS', of: ['running'] },
+  weight: { type: 'string', value: 'KILOGRAMS', of: ['running'] },
+  method: { type: 'string', value: 'FILE', of: commands },
   roster: { type: 'string', value: 'FILE', of: ['plan'] },
-  json: { type: 'boolean', value: '', of: ['plan', 'season'] },
-  lang: { type: 'string', value: 'LANGUAGE', of: ['plan', 'season'] },
-  help: { type: 'boolean', value: '', of: ['plan', 'season'] },
-  version: { type: 'boolean', value: '', of: ['plan', 'season'] },
+  json: { type: 'boolean', value: '', of: commands },
+  lang: { type: 'string', value: 'LANGUAGE', of: commands },
+  help: { type: 'boolean', value: '', of: commands },
+  version: { type: 'boolean', value: '', of: commands },
 } as const satisfies Readonly<Record<string, OptionKind>>;
-
-/** What the command can be asked for. */
-export const commands = ['plan', 'season'] as const;
-export type Command = (typeof commands)[number];
-
-interface OptionKind {
-  readonly type: 'string' | 'boolean';
-  readonly value: string;
-  readonly of: readonly Command[];
-}
 
 export type OptionName = keyof typeof allOptions;
 

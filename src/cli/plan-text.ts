@@ -5,12 +5,13 @@ import { kindRows } from '../words/kind-rows.js';
 import { noticesWithCauses } from '../words/notices-with-causes.js';
 import { ruleLines, type PlanLine } from '../words/plan-lines.js';
 import type { Words } from '../words/words.js';
+import { listed, page } from './paragraphs.js';
 import { textTable } from './text-table.js';
 import { weekParagraphs } from './week-text.js';
 
 /** A plan as a page of text: the answer, what it answers, the table of the week, rules, notices, the days, cautions. */
 export function planText(words: Words, method: Method, plan: Plan): string {
-  const paragraphs = [
+  return page([
     headlineText(headline(words, method, plan)),
     inputLines(words, plan),
     splitLine(words, method, plan),
@@ -19,8 +20,7 @@ export function planText(words: Words, method: Method, plan: Plan): string {
     section(words.say('planner.notices'), noticesWithCauses(words, method, plan).map(cautioned(words))),
     ...(plan.week ? weekParagraphs(words, method, plan.week) : []),
     words.say('caution.short'),
-  ];
-  return `${paragraphs.filter((paragraph) => paragraph !== '').join('\n\n')}\n`;
+  ]);
 }
 
 function inputLines(words: Words, { inputs }: Plan): string {
@@ -55,10 +55,11 @@ function weekTable(words: Words, method: Method, plan: Plan): string {
   return textTable([headings, ...kinds, total], ['left', 'right', 'right', 'right', 'left']);
 }
 
-function section(heading: string, lines: readonly PlanLine[]): string {
-  const items = lines.map(({ text, status }) => (status === null ? `- ${text}` : `- ${text} (${status})`));
-  return items.length > 0 ? [heading, ...items].join('\n') : '';
-}
+const section = (heading: string, lines: readonly PlanLine[]): string =>
+  listed(
+    heading,
+    lines.map(({ text, status }) => (status === null ? text : `${text} (${status})`)),
+  );
 
 const cautioned =
   (words: Words) =>

@@ -4,9 +4,11 @@ import type { CliIo } from './io.js';
 import { commands, type Command } from './options.js';
 import { planCommand } from './plan-command.js';
 import { readArguments, type Arguments, type ArgumentFault } from './read-arguments.js';
+import { runningCommand } from './running-command.js';
 import { seasonCommand } from './season-command.js';
 import { exitCodes, problemLines, refuse, type Session } from './session.js';
 import { loadSpeech, spokenLanguages, type Speech } from './speech.js';
+import { strengthCommand } from './strength-command.js';
 
 /**
  * Runs the command.
@@ -22,10 +24,17 @@ export async function run(argv: readonly string[], io: CliIo): Promise<number> {
   const refusals = [...faults, ...languageProblems(speech, given)];
   if (refusals.length > 0) return refuse({ io }, refusals);
   if (given.options.version !== undefined) return answer(io, `${await io.version()}\n`);
-  if (given.command === undefined) return refuse({ io }, [generalHelp(speech).trimEnd()]);
-  const session: Session = { options: given.options, speech, io };
-  return given.command === 'season' ? seasonCommand(session) : planCommand(session);
+  const command = knownCommand(given.command);
+  if (command === undefined) return refuse({ io }, [generalHelp(speech).trimEnd()]);
+  return carryOut[command]({ options: given.options, speech, io });
 }
+
+const carryOut: Readonly<Record<Command, (session: Session) => Promise<number>>> = {
+  plan: planCommand,
+  season: seasonCommand,
+  running: runningCommand,
+  strength: strengthCommand,
+};
 
 function answer(io: CliIo, text: string): number {
   io.write(text);

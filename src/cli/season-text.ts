@@ -8,34 +8,26 @@ import { waysOutLine } from '../words/season/season-change-line.js';
 import { phaseText } from '../words/season/phase-text.js';
 import { seasonHeadline } from '../words/season/season-headline.js';
 import { seasonNoticeLine } from '../words/season/season-notice-line.js';
-import { citations } from '../words/sources.js';
 import { seasonReasons } from '../words/season/season-reasons.js';
 import type { Words } from '../words/words.js';
+import { listed, page } from './paragraphs.js';
+import { reasonText } from './reason-text.js';
 import { textTable } from './text-table.js';
 
 type Carried = Pick<Plan, 'inputs'> & { readonly season: PlanSeason };
 
 /** A season as a page of text: the answer, a table of its weeks, why each has its hours, what to mind, what it rests on. */
 export function seasonText(words: Words, method: Method, { inputs, season }: Carried): string {
-  const paragraphs = [
+  return page([
     seasonHeadline(words, inputs, season),
     listed('', season.notices.map(noticeLine(words, { method, season }))),
     weekTable(words, method, season),
     listed(words.say('season.why-hours'), season.weeks.map(whyLine(words, season))),
     listed(words.say('planner.notices'), weekNotices(words, { method, season })),
-    ...seasonReasons(words, method).map(({ text, status, sources }) =>
-      [
-        `${text} (${status})`,
-        ...citations(sources).map(({ cite, doi }) => `  ${cite}${doi === null ? '' : `. doi:${doi}`}`),
-      ].join('\n'),
-    ),
+    ...seasonReasons(words, method).map(reasonText),
     words.say('caution.short'),
-  ];
-  return `${paragraphs.filter((paragraph) => paragraph !== '').join('\n\n')}\n`;
+  ]);
 }
-
-const listed = (heading: string, items: readonly string[]): string =>
-  items.length === 0 ? '' : [...(heading === '' ? [] : [heading]), ...items.map((item) => `- ${item}`)].join('\n');
 
 const noticeLine =
   (words: Words, of: { readonly method: Method; readonly season: PlanSeason }) =>

@@ -9,25 +9,27 @@ import { wayOutLine } from '../words/week/way-out-line.js';
 import { weekVerdict } from '../words/week/week-verdict.js';
 import { wishLine } from '../words/week/wish-line.js';
 import type { Words } from '../words/words.js';
+import { listed, under } from './paragraphs.js';
 import { textTable } from './text-table.js';
 
 /** The week day by day, what it costs and why; or what cannot hold together, and what would help. */
 export function weekParagraphs(words: Words, method: Method, week: PlanWeek): readonly string[] {
   const verdict = weekVerdict(words, week);
   const { conflict, days } = week;
-  if (conflict) {
-    const wishes = conflict.wishes.map((wish) => words.capital(wishLine(words, method, wish)));
-    return [listed(verdict, wishes), waysOut(words, method, conflict)];
-  }
+  if (conflict) return conflictParagraphs(words, method, week);
   return [
     ...(days ? [`${words.say('week.title')}\n${dayTable(words, method, { days, wishes: week.wishes })}`] : []),
-    listed(verdict, clashes(words, method, week)),
+    under(verdict, listed('', clashes(words, method, week))),
     ...(daysWithBoth(week).length > 0 ? [orderAdvice(words, method).text] : []),
   ];
 }
 
-const listed = (heading: string, lines: readonly string[]): string =>
-  [heading, ...lines.map((line) => `- ${line}`)].join('\n');
+/** Which wishes for days cannot hold together, and what would help; nothing where the week could be laid. */
+export function conflictParagraphs(words: Words, method: Method, week: PlanWeek | null): readonly string[] {
+  if (!week?.conflict) return [];
+  const wishes = week.conflict.wishes.map((wish) => words.capital(wishLine(words, method, wish)));
+  return [listed(weekVerdict(words, week), wishes), waysOut(words, method, week.conflict)];
+}
 
 function dayTable(
   words: Words,

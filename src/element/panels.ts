@@ -8,6 +8,8 @@ export const panels = {
   sheet: latePlace('sheet'),
   week: latePlace('week', 'board'),
   season: latePlace('season', 'season-panel'),
+  running: latePlace('running'),
+  strength: latePlace('strength'),
 } as const;
 export type PanelName = keyof typeof panels;
 

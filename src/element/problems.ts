@@ -20,6 +20,16 @@ const labels: Readonly<Record<string, string>> = {
   'season.mostHours': 'season.input.most',
   'season.weeksOff': 'season.shape.weeks-off',
   'season.longestRun': 'season.shape.longest-run',
+  'running.race.metres': 'running.input.kilometres',
+  'running.race.seconds': 'running.input.time',
+  'running.race.date': 'running.input.date',
+  'running.thresholdPace': 'running.input.threshold',
+  'running.age': 'running.input.age',
+  'running.highestHeart': 'running.input.highest',
+  'running.restingHeart': 'running.input.resting',
+  'running.weight': 'running.input.weight',
+  'strength.minutes': 'strength.minutes',
+  'strength.age': 'strength.age',
 };
 
 /** A problem as a sentence that calls an input what the screen calls it. */

@@ -1,11 +1,10 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import type { Plan, PlanInputs, PlanRequest } from '../plan.js';
 import { inputNames } from '../plan/inputs.js';
 import type { Planner } from '../plan/planner.js';
 import type { Problem } from '../problem.js';
 import type { ByCategory, CategoryId } from '../training/method/ids.js';
 import { hasNotes } from '../words/acted-rules.js';
-import { statusMessage } from '../words/week-sentence.js';
 import { readNumber } from '../words/read-number.js';
 import { baseStyles } from './base.styles.js';
 import { DetailsController } from './controllers/details-controller.js';
@@ -17,6 +16,7 @@ import { StatusController } from './controllers/status-controller.js';
 import { notANumber } from './inputs/not-a-number.js';
 import { numberAttribute } from './number-attribute.js';
 import { panels, readPanels } from './panels.js';
+import { plannerTemplate, spokenPlan } from './planner-template.js';
 import { PlanChangeEvent } from './plan-change-event.js';
 import { WhyController } from './controllers/why-controller.js';
 import type { Actions, View } from './view.js';
@@ -46,6 +46,8 @@ import { Week } from './week.js';
  * @csspart sheet - The what-if sheet.
  * @csspart week - The sessions on their days.
  * @csspart season - The weeks up to an event.
+ * @csspart running - Paces, distances and heart rates.
+ * @csspart strength - Strength sessions by movements and sets.
  * @csspart why - The derivation of a number.
  * @csspart notes - The rules that acted, and what is worth knowing.
  * @csspart cautions - The usual cautions.
@@ -67,18 +69,22 @@ export class WeekwrightPlanner extends LitElement {
   static override styles = [baseStyles, ...Object.values(panels).flatMap((panel) => panel.styles)];
 
   static override properties = {
-    hours: { type: Number, converter: numberAttribute },
-    phase: { type: String },
-    level: { type: String },
-    event: { type: String },
-    strengthCap: { type: Number, attribute: 'strength-cap', converter: numberAttribute },
-    days: { type: String },
-    eventDate: { type: String, attribute: 'event-date' },
-    mostHours: { type: Number, attribute: 'most-hours', converter: numberAttribute },
+    hours: { converter: numberAttribute },
+    phase: {},
+    level: {},
+    event: {},
+    strengthCap: { attribute: 'strength-cap', converter: numberAttribute },
+    days: {},
+    eventDate: { attribute: 'event-date' },
+    mostHours: { attribute: 'most-hours', converter: numberAttribute },
     season: { attribute: false },
-    panels: { type: String },
+    race: {},
+    running: { attribute: false },
+    equipment: {},
+    strength: { attribute: false },
+    panels: {},
     method: { attribute: false },
-    methodSrc: { type: String, attribute: 'method-src' },
+    methodSrc: { attribute: 'method-src' },
   };
 
   static override get observedAttributes(): string[] {
@@ -103,7 +109,15 @@ export class WeekwrightPlanner extends LitElement {
   declare mostHours: number | null | undefined;
   /** What is wanted of the season beyond that, as in the request of a plan; see shared/schema/plan.schema.json. */
   declare season: unknown;
-  /** The panels to show, of `split`, `week`, `season` and `sheet`, with spaces between; `split` where left out. */
+  /** A recent race, its distance and its time: `10k 45:00`; also `21.1km 1:39:00`. For the panel `running`. */
+  declare race: string | null | undefined;
+  /** What is known of the runner beyond that, as in the request of a plan; see shared/schema/plan.schema.json. */
+  declare running: unknown;
+  /** What there is to train with, of `band`, `dumbbells` and `barbell`, or `none`. For the panel `strength`. */
+  declare equipment: string | null | undefined;
+  /** What is wanted of strength beyond that, as in the request of a plan. */
+  declare strength: unknown;
+  /** The panels to show, of `split`, `week`, `running`, `strength`, `season` and `sheet`; `split` where left out. */
   declare panels: string | null | undefined;
   /** A coach's own method as plain data; see shared/schema/method.schema.json. */
   declare method: unknown;
@@ -130,9 +144,7 @@ export class WeekwrightPlanner extends LitElement {
   });
   #picks: Partial<ByCategory<readonly number[]>> = {};
   readonly #drafts = new DraftsController(this, (problem) => {
-    this.#status.tell(
-      () => (this.#language.words && this.#more.details?.sayProblem(this.#language.words, problem)) ?? '',
-    );
+    this.#status.tell(() => this.#more.say(problem));
   });
   readonly #why = new WhyController(this);
   /** The plan that the last act made. */
@@ -174,13 +186,6 @@ export class WeekwrightPlanner extends LitElement {
   protected override async scheduleUpdate(): Promise<void> {
     if (this.hasUpdated) await new Promise((resolve) => setTimeout(resolve));
     await super.scheduleUpdate();
-  }
-
-  protected override firstUpdated(): void {
-    // Inner inputs are our own affair: the page hears `plan-change`, once for each change.
-    this.renderRoot.addEventListener('input', (event) => {
-      event.stopPropagation();
-    });
   }
 
   /** Also waits for the method, the words and the details, where those have to be fetched. */
@@ -257,10 +262,7 @@ export class WeekwrightPlanner extends LitElement {
     const { outcome, plan } = this.#week;
     this.#actPlan = plan;
     if (outcome?.ok !== true || plan === before) return;
-    this.#status.tell(() => {
-      const view = this.#view();
-      return view ? statusMessage(view.words, view.method, view.plan) : '';
-    });
+    this.#status.tell(() => spokenPlan(this.#view()));
     this.dispatchEvent(new PlanChangeEvent(outcome.value));
   }
 
@@ -285,11 +287,11 @@ export class WeekwrightPlanner extends LitElement {
     const { words } = this.#language;
     const view = this.#view();
     if (!words || !view) return html`<slot></slot>`;
-    return html`<section class="planner" part="planner" lang=${words.language} aria-label=${words.say('planner.label')}>
-      ${view.details?.problemBox(words, 'faulty-method', this.#methods.problems)}
-      ${view.details?.problemBox(words, 'faulty-inputs', this.#inputProblems())}
-      ${this.#panelsWanted().names.map((name) => panels[name].render(view))}
-      <div class="visually-hidden" role="status">${this.#status.text || nothing}</div>
-    </section>`;
+    return plannerTemplate(view, {
+      names: this.#panelsWanted().names,
+      method: this.#methods.problems,
+      inputs: this.#inputProblems(),
+      status: this.#status.text,
+    });
   }
 }

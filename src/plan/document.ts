@@ -3,7 +3,11 @@ import type { Provenance } from '../training/method/provenance.js';
 import type { Derivation } from '../sheet/derivation.js';
 import type { Notice } from './notice.js';
 import type { PlanSeason } from './season/document.js';
+import type { PlanRunning } from './running/document.js';
+import type { RunningRequest } from './running/wishes.js';
 import type { SeasonRequest } from './season/wishes.js';
+import type { PlanStrength } from './strength/document.js';
+import type { StrengthRequest } from './strength/wishes.js';
 import type { PlanWeek } from './week/document.js';
 import type { WeekRequest } from './week/wishes.js';
 
@@ -30,6 +34,10 @@ export interface PlanRequest extends Partial<PlanInputs> {
   readonly week?: WeekRequest | undefined;
   /** The season that the week is part of. */
   readonly season?: SeasonRequest | undefined;
+  /** What is known of the runner's pace and heart; running is made concrete where it is given. */
+  readonly running?: RunningRequest | undefined;
+  /** What there is for strength; its sessions are filled where it is given. */
+  readonly strength?: StrengthRequest | undefined;
 }
 
 /** What a rule did to this week. Minutes are exact. */
@@ -86,6 +94,10 @@ export interface Plan {
   readonly week: PlanWeek | null;
   /** The weeks up to an event; null while no season is asked for. */
   readonly season: PlanSeason | null;
+  /** Paces, distances and heart rates; null while they are not asked for. */
+  readonly running: PlanRunning | null;
+  /** Strength sessions by movements and sets; null while they are not asked for. */
+  readonly strength: PlanStrength | null;
   /** The plan held against published guidance; empty while nothing was checked. */
   readonly checks: readonly never[];
 }

@@ -1,10 +1,13 @@
 import * as v from 'valibot';
 import type { CellError } from '../sheet/errors.js';
 import { categoryIds, eventIds, levelIds, phaseIds } from '../training/method/ids.js';
-import { byCategory, status, text } from '../training/method/schema.js';
+import { byCategory } from '../training/method/schema.js';
+import { status, text } from '../training/method/schema-parts.js';
 import { changeKinds, wishKinds } from '../training/week/wish.js';
 import { noticeCodes, type Plan } from './document.js';
+import { runningPlanSchema } from './running/running-plan-schema.js';
 import { seasonPlanSchema } from './season/season-plan-schema.js';
+import { strengthPlanSchema } from './strength/strength-plan-schema.js';
 import { weekStates } from './week/document.js';
 import { daySession } from './week/wishes-schema.js';
 
@@ -173,6 +176,8 @@ export const planSchema = v.strictObject({
   derivations: byName(derivation),
   week: v.nullable(week),
   season: v.nullable(seasonPlanSchema(byName(v.number()))),
+  running: v.nullable(runningPlanSchema(byName(v.number()))),
+  strength: v.nullable(strengthPlanSchema(byName(v.number()))),
   checks: v.array(v.never()),
 });
 

@@ -141,6 +141,8 @@ export class Planner {
       derivations,
       week: null,
       season: null,
+      running: null,
+      strength: null,
       checks: [],
     };
   }

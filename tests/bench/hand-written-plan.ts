@@ -36,6 +36,8 @@ export function handWrittenPlan(inputs: PlanInputs): Omit<Plan, 'derivations'> {
     notices: [...rules.flatMap(ruleNotices), ...totalNotice(total)],
     week: null,
     season: null,
+    running: null,
+    strength: null,
     checks: [],
   };
 }

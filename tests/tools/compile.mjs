@@ -10,7 +10,8 @@ import { loadTs } from './load-ts.mjs';
 const root = new URL('../../', import.meta.url);
 const read = async (path) => readFile(new URL(path, root), 'utf8');
 
-const { readMethod, compileFormulas, packedProgram, jsonSchema } = await loadTs('tests/tools/compile-entry.ts');
+const { readMethod, readMovements, compileFormulas, packedProgram, jsonSchema } =
+  await loadTs('tests/tools/compile-entry.ts');
 
 /** Texts of derivations, of problems and of what coaches' rules may name, by the first part of their key. */
 const later = new Set([
@@ -27,6 +28,9 @@ const later = new Set([
   'formula-error',
   'cell-error',
   'notice',
+  'movement',
+  'movement-caution',
+  'movement-how',
   'phase-term',
   'problem',
   'quantity',
@@ -34,12 +38,19 @@ const later = new Set([
   'reason',
   'rule',
   'rule-state',
+  'running',
+  'running-notice',
+  'running-reason',
   'says',
   'season',
   'season-change',
   'season-notice',
   'season-reason',
   'sheet',
+  'stage',
+  'strength',
+  'strength-notice',
+  'strength-reason',
   'template',
   'week',
   'wish',
@@ -48,6 +59,7 @@ const later = new Set([
 const alone = new Set(['caution.short', 'planner.caution', 'status.arithmetic', 'value.no', 'value.yes']);
 
 const methodSource = 'shared/methods/default.json';
+const movementsSource = 'shared/movements/movements.json';
 
 async function builtInMethod() {
   const result = readMethod(JSON.parse(await read(methodSource)));
@@ -56,7 +68,14 @@ async function builtInMethod() {
 }
 
 async function builtInModule() {
-  const { $schema: _, week: _week, season: _season, ...method } = await builtInMethod();
+  const {
+    $schema: _,
+    week: _week,
+    season: _season,
+    running: _running,
+    strength: _strength,
+    ...method
+  } = await builtInMethod();
   return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
 import type { PackedProgram } from '../../sheet/packed-program.js';
 import type { Method } from './document.js';
@@ -87,6 +106,37 @@ export const builtInSeason: SeasonRules = ${JSON.stringify(season)};
 `;
 }
 
+/** Fetched only where running is made concrete. */
+async function builtInRunning() {
+  const { running } = await builtInMethod();
+  return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
+import type { RunningRules } from './running-rules.js';
+
+export const builtInRunning: RunningRules = ${JSON.stringify(running)};
+`;
+}
+
+/** Fetched only where strength sessions are filled. */
+async function builtInStrength() {
+  const { strength } = await builtInMethod();
+  return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
+import type { StrengthRules } from './strength-rules.js';
+
+export const builtInStrength: StrengthRules = ${JSON.stringify(strength)};
+`;
+}
+
+/** The library of movements, which a coach's own come to. */
+async function builtInMovements() {
+  const result = readMovements(JSON.parse(await read(movementsSource)));
+  if (!result.ok) throw new Error(`${movementsSource}: ${JSON.stringify(result.problems, null, 2)}`);
+  return `// Written by \`npm run compile\` from ${movementsSource}. Change that, not this.
+import type { Movement } from '../method/strength-rules.js';
+
+export const builtInMovements: readonly Movement[] = ${JSON.stringify(result.value)};
+`;
+}
+
 async function builtInFormulas() {
   return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
 import type { FormulaBook } from '../../sheet/formula/compiled-formula.js';
@@ -112,6 +162,9 @@ const targets = {
   'src/training/method/built-in-formulas.ts': builtInFormulas,
   'src/training/method/built-in-week.ts': builtInWeek,
   'src/training/method/built-in-season.ts': builtInSeason,
+  'src/training/method/built-in-running.ts': builtInRunning,
+  'src/training/method/built-in-strength.ts': builtInStrength,
+  'src/training/strength/built-in-movements.ts': builtInMovements,
   'src/words/english-first.ts': () => englishTexts('first'),
   'src/words/english-rest.ts': () => englishTexts('rest'),
   'shared/schema/method.schema.json': () => JSON.stringify(jsonSchema('method', root)),

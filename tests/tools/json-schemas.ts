@@ -2,7 +2,8 @@ import { fileURLToPath } from 'node:url';
 import { toJsonSchema, type JsonSchema } from '@valibot/to-json-schema';
 import type { GenericSchema } from 'valibot';
 import { cellError, isNoList, planSchema } from '../../src/plan/plan-schema.js';
-import { methodSchema, name, status, text } from '../../src/training/method/schema.js';
+import { methodSchema } from '../../src/training/method/schema.js';
+import { name, status, text } from '../../src/training/method/schema-parts.js';
 import { describeByType, type TypePlace } from './doc-comments.js';
 
 interface Publication {

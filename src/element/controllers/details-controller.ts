@@ -1,4 +1,5 @@
 import type { CSSResult, LitElement } from 'lit';
+import type { Problem } from '../../problem.js';
 import type { Words } from '../../words/words.js';
 import type { Details } from '../view.js';
 import type { LanguageController } from './language-controller.js';
@@ -26,6 +27,11 @@ export class DetailsController {
 
   get words(): Words | null {
     return this.#language.words;
+  }
+
+  /** A problem as a sentence; nothing while the words for it are not there. */
+  say(problem: Problem): string {
+    return (this.words && this.details?.sayProblem(this.words, problem)) ?? '';
   }
 
   /** Adds styles that came with a chunk. */

@@ -1,4 +1,5 @@
 import type { CSSResult, LitElement, ReactiveController } from 'lit';
+import type { Problem } from '../../problem.js';
 import type { Details, View } from '../view.js';
 import type { DetailsController } from './details-controller.js';
 
@@ -9,6 +10,8 @@ export interface FullView extends View {
 
 /** A panel that is fetched where a page shows it, and rendered after the other panels. */
 export interface LatePanel {
+  /** What is wrong with what the page says to it. */
+  readonly problems?: readonly Problem[];
   /** Something has changed: what is rendered from now on shows it. */
   outdate(): void;
   /** Renders as much as fits into a task; true where more is to come. */

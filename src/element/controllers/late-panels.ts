@@ -4,15 +4,21 @@ import type { Planner } from '../../plan/planner.js';
 import type { Scenario } from '../../plan/scenarios/document.js';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import type { WeekAsked } from '../../plan/week/week-maker.js';
+import type { RunningRequest } from '../../plan/running/wishes.js';
+import type { StrengthRequest } from '../../plan/strength/wishes.js';
 import type { Problem } from '../../problem.js';
 import type { Method } from '../../training/method/document.js';
 import type { CategoryId } from '../../training/method/ids.js';
+import type { Board } from '../board/board.js';
+import type { ConcretePanel } from '../concrete/concrete-panel.js';
+import type { Season } from '../season/season.js';
+import type { Sheet } from '../sheet/sheet.js';
 import type { SeasonAttributes } from '../season/season-attributes.js';
 import type { Seat } from '../sheet/seat.js';
 import type { View } from '../view.js';
 import type { PlanMaker } from '../week.js';
 import type { DetailsController } from './details-controller.js';
-import { LatePanelController } from './late-panel-controller.js';
+import { LatePanelController, type LatePanel, type LateParts } from './late-panel-controller.js';
 
 /** What the planner lets its late panels see and do. */
 export interface LateSeat {
@@ -31,13 +37,21 @@ export interface LateSeat {
 /** What a page may say to the panels that are fetched. */
 interface LateAttributes extends SeasonAttributes {
   readonly days: string | null | undefined;
+  readonly race: string | null | undefined;
+  readonly running: unknown;
+  readonly equipment: string | null | undefined;
+  readonly strength: unknown;
 }
 
 /** The panels that are fetched where a page shows them, and what they have to do with each other. */
 export class LatePanels {
-  readonly #sheet;
-  readonly #board;
-  readonly #season;
+  readonly #late: {
+    readonly sheet: LatePanelController<Sheet>;
+    readonly week: LatePanelController<Board>;
+    readonly season: LatePanelController<Season>;
+    readonly running: LatePanelController<ConcretePanel<RunningRequest>>;
+    readonly strength: LatePanelController<ConcretePanel<StrengthRequest>>;
+  };
   /** The scenario that the sheet put on show last: panels that come after it begin with what it wishes. */
   #shown: Scenario | null = null;
 
@@ -45,92 +59,92 @@ export class LatePanels {
     const adopt: Seat['adopt'] = (adopted) => {
       more.adopt(adopted);
     };
-    this.#sheet = new LatePanelController(host, more, {
-      place: '.sheet',
-      view,
-      load: async () => {
+    const late = <P extends LatePanel>(place: string, load: LateParts<P>['load']): LatePanelController<P> =>
+      new LatePanelController(host, more, { place, view, load });
+    this.#late = {
+      sheet: late('.sheet', async () => {
         const { Sheet, styles } = await import('../sheet/sheet.js');
         const showAll: Seat['show'] = (scenario) => {
           this.#shown = scenario;
-          this.#board.panel?.take(scenario.week);
-          this.#season.panel?.take(scenario.season);
+          this.#late.week.panel?.take(scenario.week);
+          this.#late.season.panel?.take(scenario.season);
           show(scenario.inputs, scenario.sessions);
         };
         return { styles, panel: new Sheet({ host, adopt, show: showAll }) };
-      },
-    });
-    this.#board = new LatePanelController(host, more, {
-      place: '.board',
-      view,
-      load: async () => {
+      }),
+      week: late('.board', async () => {
         const { Board, styles } = await import('../board/board.js');
         const panel = new Board({ host, picks, finish, arrive });
         if (this.#shown?.week) panel.take(this.#shown.week);
         return { styles, panel };
-      },
-    });
-    this.#season = new LatePanelController(host, more, {
-      place: '.season-panel',
-      view,
-      load: async () => {
+      }),
+      season: late('.season-panel', async () => {
         const { Season, styles } = await import('../season/season.js');
-        const scenarios = (): readonly PlannedScenario[] => this.#sheet.panel?.scenarios ?? [];
+        const scenarios = (): readonly PlannedScenario[] => this.#late.sheet.panel?.scenarios ?? [];
         const settle = (): void => {
-          this.#sheet.panel?.settle();
+          this.#late.sheet.panel?.settle();
         };
         const panel = new Season({ host, adopt, show, finish, settle, scenarios });
         if (this.#shown?.season) panel.take(this.#shown.season);
         return { styles, panel };
-      },
-    });
+      }),
+      running: late('.running', async () => (await import('../running/running.js')).load({ host, finish })),
+      strength: late('.strength', async () => (await import('../strength/strength.js')).load({ host, finish })),
+    };
   }
 
   /** Fetches the panels on show. */
   want(names: readonly string[]): void {
-    if (names.includes('sheet')) this.#sheet.want();
-    if (names.includes('week')) this.#board.want();
-    if (names.includes('season')) this.#season.want();
+    for (const [name, panel] of Object.entries(this.#late)) if (names.includes(name)) panel.want();
   }
 
   /** Settles when every panel shows what the planner shows. */
   get ready(): Promise<unknown> {
-    return Promise.all([this.#sheet.ready, this.#board.ready, this.#season.ready]);
+    return Promise.all(Object.values(this.#late).map(({ ready }) => ready));
   }
 
   /** The planner of the scenario on show; null where there are no scenarios. */
   get planner(): Planner | null {
-    return this.#sheet.panel?.planner ?? null;
+    return this.#late.sheet.panel?.planner ?? null;
   }
 
   get problems(): readonly Problem[] {
-    return [...(this.#board.panel?.problems ?? []), ...(this.#season.panel?.problems ?? [])];
+    return Object.values<LatePanelController<LatePanel>>(this.#late).flatMap(({ panel }) => panel?.problems ?? []);
   }
 
   /** What is asked of the days of the week and of the season, where their panels are there. */
   request(
-    { days, eventDate, mostHours, season: given }: LateAttributes,
+    { days, eventDate, mostHours, season: given, race, running, equipment, strength }: LateAttributes,
     method: Method,
   ): Pick<PlanRequest, 'week' | 'season'> {
-    const week = this.#board.panel?.request(days, method);
-    const season = this.#season.panel?.request({ eventDate, mostHours, season: given });
+    this.#late.running.panel?.take(running, race);
+    this.#late.strength.panel?.take(strength, equipment);
+    const week = this.#late.week.panel?.request(days, method);
+    const season = this.#late.season.panel?.request({ eventDate, mostHours, season: given });
     return { ...(week ? { week } : {}), ...(season ? { season } : {}) };
   }
 
   /** Lengths are picked for a kind elsewhere: those settled on the board no longer count. */
   unsettle(category: CategoryId): void {
-    this.#board.panel?.unsettle(category);
+    this.#late.week.panel?.unsettle(category);
   }
 
   /** Makes plans with a planner, through the scenarios where there are any. */
   maker(planner: Planner): PlanMaker {
-    const sheet = this.#sheet.panel;
-    const board = this.#board.panel;
-    const season = this.#season.panel;
+    const sheet = this.#late.sheet.panel;
+    const board = this.#late.week.panel;
+    const season = this.#late.season.panel;
     board?.teach(planner, sheet);
     season?.teach(planner, sheet);
+    const concrete = [this.#late.running.panel, this.#late.strength.panel];
     return {
-      versions: [sheet?.version, board?.version, season?.version],
-      plan: (by, request) => sheet?.plan(by, request) ?? by.plan(request),
+      versions: [sheet?.version, board?.version, season?.version, ...concrete.map((panel) => panel?.version)],
+      plan: (by, request) => {
+        const outcome = sheet?.plan(by, request) ?? by.plan(request);
+        if (!outcome.ok) return outcome;
+        const value = concrete.reduce((plan, panel) => panel?.complete(plan, by.method) ?? plan, outcome.value);
+        return { ok: true, value };
+      },
     };
   }
 }

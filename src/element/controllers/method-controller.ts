@@ -1,6 +1,6 @@
 import type { ReactiveControllerHost } from 'lit';
 import type { Planner } from '../../plan/planner.js';
-import { builtInPlanner } from '../../plan/planners.js';
+import { builtInPlanner } from '../../plan/built-in-planner.js';
 import type { Outcome, Problem } from '../../problem.js';
 import type { MethodSource } from './method-source.js';
 

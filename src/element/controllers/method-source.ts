@@ -1,5 +1,5 @@
 import type { Planner } from '../../plan/planner.js';
-import { createPlanner } from '../../plan/planners.js';
+import { createPlanner } from '../../plan/create-planner.js';
 import type { Outcome, Problem } from '../../problem.js';
 
 /** Where a page has put a coach's method: plain data, the text of a script child, or an address of its own. */

@@ -1,7 +1,8 @@
 import type { SeasonRequest } from '../../plan/season/wishes.js';
 import type { Problem } from '../../problem.js';
+import { isPlainObject } from '../is-plain-object.js';
 import type { SeasonAttributes } from './season-attributes.js';
-import { today } from './today.js';
+import { today } from '../today.js';
 
 /** The season that a page begins with. */
 export class Beginning {
@@ -24,9 +25,6 @@ export class Beginning {
     return last !== null;
   }
 }
-
-const isPlainObject = (value: unknown): value is object =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** A page that names no day has a season that begins today. */
 function asked(given: SeasonRequest, { eventDate, mostHours }: SeasonAttributes): SeasonRequest {

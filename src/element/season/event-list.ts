@@ -4,7 +4,7 @@ import type { OtherEvent } from '../../plan/season/wishes.js';
 import { eventIds } from '../../training/method/ids.js';
 import { seasonLimits } from '../../training/method/season-rules.js';
 import { isoDate, knownDay } from '../../training/season/iso-date.js';
-import { dateField } from './season-fields.js';
+import { dateField } from '../fields/fields.js';
 import type { SeasonView } from './season-view.js';
 
 /** Further events: their weeks are easier, and the season goes on to the last of them. */

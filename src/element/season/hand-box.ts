@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { setSeasonWeek } from '../../plan/season/acts.js';
 import { byHandReasons } from '../../plan/season/wishes.js';
-import { choiceField } from './choice-fields.js';
+import { choiceField } from '../fields/choice-fields.js';
 import { readWeek } from './read-week.js';
-import { numberField } from './season-fields.js';
+import { numberField } from '../fields/fields.js';
 import { weekHoursField, type SeasonView } from './season-view.js';
 
 /** Hours of a holiday or an ill week; what follows is laid again. */

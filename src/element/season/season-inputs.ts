@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { setSeasonDate, setSeasonStart, setSeasonWeeks } from '../../plan/season/acts.js';
 import { seasonLimits } from '../../training/method/season-rules.js';
 import { weeksFrom } from '../../training/season/season-weeks.js';
-import { dateField, numberField } from './season-fields.js';
+import { dateField, numberField } from '../fields/fields.js';
 import type { SeasonView } from './season-view.js';
 
 /** A season of more weeks is typed, or set by its days. */

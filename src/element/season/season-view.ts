@@ -4,15 +4,7 @@ import type { PlanSeason, SeasonWeek } from '../../plan/season/document.js';
 import type { SeasonRequest } from '../../plan/season/wishes.js';
 import type { Planner } from '../../plan/planner.js';
 import type { FullView } from '../controllers/late-panel-controller.js';
-import type { Problem } from '../../problem.js';
-import type { Draft } from '../view.js';
-
-/** A field that a person types into: its id, what it is called, and what was typed. */
-export interface TypedField {
-  readonly id: string;
-  readonly label: string;
-  readonly text: string;
-}
+import type { FieldDesk } from '../fields/field-view.js';
 
 /** The field with the hours of the week that is read: it is another with every week. */
 export const weekHoursField = 'season-week-hours';
@@ -37,11 +29,9 @@ export interface SeasonBoxes {
 }
 
 /** What the templates of the season read of it, and what people can do. */
-export interface SeasonDesk {
+export interface SeasonDesk extends FieldDesk<SeasonRequest> {
   /** The Monday of the week that is read. */
   readonly reading: string | null;
-  /** What was typed into a field and is no value of it. */
-  readonly drafts: ReadonlyMap<string, Draft>;
   readonly question: SeasonQuestion;
   readonly boxDesk: SeasonBoxes;
   /** What a listener is told. */
@@ -50,14 +40,6 @@ export interface SeasonDesk {
   readonly planner: Planner | null;
   /** Every scenario, worked out; empty where there is no sheet. */
   readonly scenarios: readonly PlannedScenario[];
-  /**
-   * Makes a request the planner's, if it can be; else the field shows what is wrong.
-   *
-   * @param field where it was set, and as which text.
-   */
-  act(request: SeasonRequest, field?: TypedField): void;
-  /** Shows what is wrong with what was typed, and leaves all as it is. */
-  refuse(problem: Problem, field?: TypedField): void;
   /** An act that is a step of its own for undo: a button, not a slider. */
   step(request: SeasonRequest): void;
   /** The season with another request, without showing it; null where it cannot be. */

@@ -21,8 +21,9 @@ import { BoxDesk } from './box-desk.js';
 import type { SeasonAttributes } from './season-attributes.js';
 import { noSeason } from './no-season.js';
 import { seasonPanel } from './season-panel.js';
-import { today } from './today.js';
-import { weekHoursField, type SeasonDesk, type SeasonQuestion, type TypedField } from './season-view.js';
+import { today } from '../today.js';
+import type { TypedField } from '../fields/field-view.js';
+import { weekHoursField, type SeasonDesk, type SeasonQuestion } from './season-view.js';
 import { seasonStyles } from './season.styles.js';
 
 export const styles = [lateStyles, chartStyles, chartBandsStyles, seasonStyles];

@@ -3,8 +3,8 @@ import type { SeasonRequest } from '../../plan/season/wishes.js';
 import { seasonLimits, upkeepIds } from '../../training/method/season-rules.js';
 import { eventList } from './event-list.js';
 import { phaseList } from './phase-list.js';
-import { choiceField, shareField } from './choice-fields.js';
-import { numberField } from './season-fields.js';
+import { choiceField, shareField } from '../fields/choice-fields.js';
+import { numberField } from '../fields/fields.js';
 import type { SeasonView } from './season-view.js';
 
 /** How the season is shaped: phases, rises, easier weeks, taper, strength, rest, further events. */

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { categoryIds, eventIds, levelIds, phaseIds } from '../../training/method/ids.js';
-import { formula, minutes, name } from '../../training/method/schema.js';
+import { minutes } from '../../training/method/schema.js';
+import { formula, name } from '../../training/method/schema-parts.js';
 import { object, strictObject } from '../strict-object.js';
 import { wishesSchema } from '../week/wishes-schema.js';
 import { mostScenarios, scenarioLimits, unusableKeys } from './document.js';

@@ -2,7 +2,7 @@ import type { Problem } from '../../problem.js';
 import type { Method } from '../../training/method/document.js';
 import { duplicate } from '../../training/method/duplicates.js';
 import { dayOf, mondayOf } from '../../training/season/iso-date.js';
-import { faultyDate } from './season-dates.js';
+import { faultyDate } from '../faulty-date.js';
 import type { SeasonGround } from './season-ground.js';
 import type { SeasonShape } from './season-shape.js';
 

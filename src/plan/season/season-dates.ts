@@ -1,6 +1,7 @@
 import type { Outcome, Problem } from '../../problem.js';
 import { seasonLimits } from '../../training/method/season-rules.js';
 import { dateRange, dayOf, isoDate, mondayOf } from '../../training/season/iso-date.js';
+import { faultyDate } from '../faulty-date.js';
 import type { SeasonShape } from './season-shape.js';
 import type { SeasonWishes } from './wishes.js';
 
@@ -22,11 +23,6 @@ export function seasonDates({ start, date, weeks }: SeasonShape, usualWeeks: num
   if (last !== null) return inRange({ start: mondayOf(last) - span, date: last }, 'date');
   if (first !== null) return inRange({ start: first, date: mondayOf(first) + span + 6 }, 'start');
   return { ok: false, problems: [{ path: 'date', value: undefined, code: 'missing', allowed: {} }] };
-}
-
-/** What is wrong with a text that should be a date, if anything. */
-export function faultyDate(path: string, value: string | undefined): Problem[] {
-  return value === undefined || dayOf(value) !== null ? [] : [{ path, value, code: 'no-date', allowed: dateRange }];
 }
 
 function bothGiven(start: number, date: number, weeks: number | undefined): Outcome<Dates> {

@@ -2,7 +2,7 @@ import type { Outcome, Problem } from '../../problem.js';
 import { categoryIds, eventIds, type ByCategory } from '../../training/method/ids.js';
 import { seasonLimits, seasonPhaseIds, upkeepIds } from '../../training/method/season-rules.js';
 import { sessionMinutes } from '../../training/method/session-minutes.js';
-import { between, list, number, object, oneOf, orNull, readAs, text, whole, type Reader } from './fields.js';
+import { between, list, number, object, oneOf, orNull, readAs, text, whole, type Reader } from '../fields.js';
 import { byHandReasons, type ByHandWeek, type OtherEvent, type SeasonWishes, type WishedPhase } from './wishes.js';
 
 /** A season from outside whose fields are right, each by itself. */

@@ -1,6 +1,8 @@
 import type { Problem } from '../../problem.js';
 import { quantityIds } from '../../sheet/sheet.js';
 import type { Method, NumberInput } from './document.js';
+import { checkRunning } from './check-running.js';
+import { checkStrength } from './check-strength.js';
 import { checkWeek } from './check-week.js';
 import { duplicate, duplicates, repeated, takenIds } from './duplicates.js';
 import { expandMethod } from './expand.js';
@@ -22,6 +24,8 @@ export function checkMethod(method: Method): Problem[] {
     ...shareSums(method),
     ...lastSplit(method),
     ...checkWeek(method),
+    ...checkRunning(method),
+    ...checkStrength(method),
   ];
 }
 

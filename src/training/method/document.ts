@@ -1,5 +1,7 @@
 import type { ByCategory, CategoryId, EventId, LevelId, PhaseId, Status, Text } from './ids.js';
+import type { RunningRules } from './running-rules.js';
 import type { SeasonRules } from './season-rules.js';
+import type { StrengthRules } from './strength-rules.js';
 
 // The comments here are published: `npm run compile` copies them into shared/schema/method.schema.json.
 
@@ -204,4 +206,8 @@ export interface Method {
   readonly week?: WeekRules | undefined;
   /** How a season is carried up to its event; as in the built-in method where left out. */
   readonly season?: SeasonRules | undefined;
+  /** How running becomes paces, distances and heart rates; as in the built-in method where left out. */
+  readonly running?: RunningRules | undefined;
+  /** How minutes of strength become movements, sets and rest; as in the built-in method where left out. */
+  readonly strength?: StrengthRules | undefined;
 }

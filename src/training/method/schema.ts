@@ -1,26 +1,22 @@
 import * as v from 'valibot';
-import { reservedNames } from '../../sheet/formula/functions.js';
 import { seasonLimits, seasonPhaseIds, upkeepIds } from './season-rules.js';
 import { sessionMinutes } from './session-minutes.js';
-import { categoryIds, eventIds, levelIds, phaseIds, statusIds } from './ids.js';
+import { categoryIds, eventIds, levelIds, phaseIds } from './ids.js';
+import { runningSchema } from './running-schema.js';
+import { strengthSchema } from './strength-schema.js';
+import {
+  between,
+  formula,
+  founded,
+  idPattern,
+  name,
+  share,
+  sources,
+  status,
+  text,
+  wholeBetween,
+} from './schema-parts.js';
 
-/** Names that formulas can use: small letters, digits and underscores. */
-const namePattern = /^[a-z][a-z0-9_]{0,39}$/;
-/** Ids that are never in formulas. */
-const idPattern = /^[a-z][a-z0-9-]{0,39}$/;
-
-export const formula = v.pipe(v.string(), v.maxLength(2000));
-export const text = v.union([
-  v.pipe(v.string(), v.minLength(1), v.maxLength(500)),
-  v.strictObject({ key: v.pipe(v.string(), v.maxLength(100)) }),
-]);
-export const name = v.pipe(v.string(), v.regex(namePattern), v.notValues(reservedNames));
-export const status = v.picklist(statusIds);
-const sources = v.optional(v.pipe(v.array(v.pipe(v.string(), v.maxLength(40))), v.maxLength(20)));
-const share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
-const between = (least: number, most: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(most));
-const wholeBetween = (least: number, most: number) =>
-  v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
 export const minutes = wholeBetween(sessionMinutes.least, sessionMinutes.most);
 const numberInput = (least: number, most: number) =>
   v.strictObject({
@@ -96,7 +92,6 @@ const week = v.strictObject({
   ),
 });
 
-const founded = { status, sources, reason: text };
 const part = between(0, 0.95);
 const season = v.strictObject({
   weeks: wholeBetween(1, seasonLimits.weeks),
@@ -189,4 +184,6 @@ export const methodSchema = v.strictObject({
   rules: v.pipe(v.array(rule), v.maxLength(100)),
   week: v.optional(week),
   season: v.optional(season),
+  running: v.optional(runningSchema),
+  strength: v.optional(strengthSchema),
 });

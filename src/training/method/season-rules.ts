@@ -1,4 +1,5 @@
-import type { PhaseId, Status, Text } from './ids.js';
+import type { Founded } from './founded.js';
+import type { PhaseId } from './ids.js';
 
 // The comments here are published: `npm run compile` copies them into shared/schema/method.schema.json.
 
@@ -20,15 +21,6 @@ export const seasonLimits = {
   recoveryWeeks: 8,
   events: 12,
 } as const;
-
-/** How well a number is founded. */
-interface Founded {
-  readonly status: Status;
-  /** Ids of entries in shared/evidence. */
-  readonly sources?: readonly string[] | undefined;
-  /** Why it is so, for whoever asks. */
-  readonly reason: Text;
-}
 
 /** How a season is carried up to its event, where a person does not say otherwise. Parts and drops are shares of 1. */
 export interface SeasonRules {

@@ -38,6 +38,8 @@ const planFields = fieldsOf<Plan>({
   derivations: true,
   week: true,
   season: true,
+  running: true,
+  strength: true,
   checks: true,
 });
 const inputFields = fieldsOf<PlanInputs>({ hours: true, phase: true, level: true, event: true, strengthCap: true });

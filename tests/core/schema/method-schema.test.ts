@@ -37,6 +37,13 @@ const acrossFields = [
   /^categories\[\d+\]\.session\.(shortest|longest): not-a-step$/,
   /^splits\[\d+\]\.shares: wrong-sum$/,
   /^splits\[\d+\]\.when: (missing|unknown-field)$/,
+  /^running\.(kinds|heart\.(bands|estimates))\[\d+\]\.id: duplicate$/,
+  /^running\.(kinds\[\d+\]\.(uptake|effort)|heart\.spread|energy\.(cross|strength))\.most: wrong-order$/,
+  /^running\.(equal_times\.distances\[\d+\]|heart\.bands\[\d+\]\.(uptake|reserve|highest)): wrong-order$/,
+  /^running\.kinds\[\d+\]\.bouts\.rest: out-of-range$/,
+  /^strength\.((stages|patterns|movements)\[\d+\]\.id|order\[\d+\]|sessions\[\d+\]\[\d+\]): duplicate$/,
+  /^strength\.stages\[\d+\]\.(phases|levels): (missing|unknown-field)$/,
+  /^strength\.(stages\[\d+\]\.doses\.\w+\.sets\.most|maximum\.table\[\d+\]\.(repetitions|share)|progress\.most|dose\.(sessions|main)\.most): wrong-order$/,
 ];
 
 describe('the schema and readMethod', () => {

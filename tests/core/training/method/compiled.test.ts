@@ -8,7 +8,9 @@ import type { FormulaBook } from '../../../../src/sheet/formula/compiled-formula
 import { createSheet, formulaTexts } from '../../../../src/sheet/sheet.js';
 import { builtInFormulas } from '../../../../src/training/method/built-in-formulas.js';
 import { builtInMethod } from '../../../../src/training/method/built-in.js';
+import { builtInRunning } from '../../../../src/training/method/built-in-running.js';
 import { builtInSeason } from '../../../../src/training/method/built-in-season.js';
+import { builtInStrength } from '../../../../src/training/method/built-in-strength.js';
 import { builtInWeek } from '../../../../src/training/method/built-in-week.js';
 import type { Method } from '../../../../src/training/method/document.js';
 import { expandMethod } from '../../../../src/training/method/expand.js';
@@ -47,9 +49,10 @@ describe('what is written by `npm run compile`', () => {
 describe('the built-in method', () => {
   test('is the default document', () => {
     const { $schema: _, ...document } = defaultDocument();
-    // Its week and its season ship apart, and are fetched where a page lays weeks or plans a season.
-    expect({ ...builtInMethod, week: builtInWeek, season: builtInSeason }).toEqual(document);
-    expect([builtInMethod.week, builtInMethod.season]).toEqual([undefined, undefined]);
+    // These sections ship apart, and are fetched where a page shows what they are for.
+    const apart = { week: builtInWeek, season: builtInSeason, running: builtInRunning, strength: builtInStrength };
+    expect({ ...builtInMethod, ...apart }).toEqual(document);
+    for (const section of Object.keys(apart)) expect(builtInMethod).not.toHaveProperty(section);
   });
 
   test('has every formula of its sheet compiled, and no other', () => {

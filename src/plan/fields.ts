@@ -1,4 +1,4 @@
-import type { Problem } from '../../problem.js';
+import type { Problem } from '../problem.js';
 
 /** Where a value stands, and the list that its faults go to. */
 interface Place {
@@ -13,8 +13,8 @@ const faulty = Symbol('faulty');
 export type Reader<T> = (value: unknown, place: Place) => T | typeof faulty;
 
 /*
- * Readers for the fields of a season, by hand as those of a request are: the library that reads method documents would be
- * a fifth of what a page fetches for its season.
+ * Readers for the fields of a request, by hand: the library that reads method documents would be
+ * a fifth of what a page fetches for a panel.
  */
 
 function fault({ path, problems }: Place, value: unknown, problem: Pick<Problem, 'code' | 'allowed'>): typeof faulty {

@@ -1,21 +1,20 @@
 import { html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { SeasonRequest } from '../../plan/season/wishes.js';
 import { slider } from '../parts/slider.js';
-import type { FieldOptions } from './season-fields.js';
-import type { SeasonView } from './season-view.js';
+import type { FieldView } from './field-view.js';
+import type { FieldOptions } from './fields.js';
 
-interface ShareOptions extends FieldOptions {
+interface ShareOptions<R> extends FieldOptions {
   readonly value: number;
   readonly least: number;
   readonly most: number;
-  readonly set: (share: number) => SeasonRequest;
+  readonly set: (share: number) => R;
 }
 
 /** A share with a slider in whole per cent. */
-export function shareField(
-  { words, desk }: SeasonView,
-  { id, label, value, least, most, set }: ShareOptions,
+export function shareField<R>(
+  { words, desk }: FieldView<R>,
+  { id, label, value, least, most, set }: ShareOptions<R>,
 ): TemplateResult {
   return html`<div class="field" part="field">
     <span class="field-name" id="${id}-label">${label}</span>
@@ -34,16 +33,16 @@ export function shareField(
   </div>`;
 }
 
-interface ChoiceOptions<T> extends FieldOptions {
+interface ChoiceOptions<T, R> extends FieldOptions {
   readonly choices: readonly { readonly value: T; readonly text: string }[];
   readonly value: T;
-  readonly set: (value: T) => SeasonRequest;
+  readonly set: (value: T) => R;
 }
 
 /** A list to choose from. */
-export function choiceField<T>(
-  { desk }: SeasonView,
-  { id, label, choices, value, set }: ChoiceOptions<T>,
+export function choiceField<T, R>(
+  { desk }: Pick<FieldView<R>, 'desk'>,
+  { id, label, choices, value, set }: ChoiceOptions<T, R>,
 ): TemplateResult {
   return html`<div class="field" part="field">
     <label for=${id}>${label}</label>

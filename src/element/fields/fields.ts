@@ -1,12 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { SeasonRequest } from '../../plan/season/wishes.js';
 import type { NumberInput } from '../../training/method/document.js';
 import { readNumber } from '../../words/read-number.js';
 import { notANumber } from '../inputs/not-a-number.js';
 import { typedEntry } from '../inputs/typed-entry.js';
 import { slider } from '../parts/slider.js';
-import type { SeasonView } from './season-view.js';
+import type { FieldView } from './field-view.js';
 
 export interface FieldOptions {
   /** Of its own within the shadow root. */
@@ -14,17 +13,17 @@ export interface FieldOptions {
   readonly label: string;
 }
 
-interface NumberOptions extends FieldOptions {
+interface NumberOptions<R> extends FieldOptions {
   readonly value: number;
   readonly range: Omit<NumberInput, 'start'>;
   readonly unit: string;
   /** The value as it is read out. */
   readonly spoken: string;
-  readonly set: (value: number) => SeasonRequest;
+  readonly set: (value: number) => R;
 }
 
 /** A number with a slider, and a field to type it into. */
-export function numberField(view: SeasonView, options: NumberOptions): TemplateResult {
+export function numberField<R>(view: FieldView<R>, options: NumberOptions<R>): TemplateResult {
   const { words, desk } = view;
   const { id, label, value, range, unit, spoken, set } = options;
   return html`<div class="field" part="field">
@@ -57,13 +56,13 @@ export function numberField(view: SeasonView, options: NumberOptions): TemplateR
   </div>`;
 }
 
-interface DateOptions extends FieldOptions {
+interface DateOptions<R> extends FieldOptions {
   readonly value: string;
-  readonly set: (date: string) => SeasonRequest;
+  readonly set: (date: string) => R;
 }
 
 /** A day, in the browser's own field for dates. */
-export function dateField(view: SeasonView, { id, label, value, set }: DateOptions): TemplateResult {
+export function dateField<R>(view: FieldView<R>, { id, label, value, set }: DateOptions<R>): TemplateResult {
   const { desk } = view;
   return html`<div class="field" part="field">
     <label for=${id}>${label}</label>
@@ -85,7 +84,7 @@ export function dateField(view: SeasonView, { id, label, value, set }: DateOptio
 }
 
 /** What is wrong with what was typed. */
-function fieldNote({ words, details, desk }: SeasonView, id: string): TemplateResult {
+export function fieldNote<R>({ words, details, desk }: FieldView<R>, id: string): TemplateResult {
   const draft = desk.drafts.get(id);
   return html`<p id="${id}-hint" class="hint wrong">${draft ? details.sayProblem(words, draft.problem) : nothing}</p>`;
 }

@@ -1,0 +1,99 @@
+import type { PlanStrength, PlanWeek, StrengthSession } from '../plan.js';
+import type { Method } from '../training/method/document.js';
+import { howHard, nextText, setsText, shareText, weightText } from '../words/strength/exercise-line.js';
+import { maximumLine } from '../words/strength/maximum-line.js';
+import { movementName } from '../words/strength/movement-text.js';
+import { leftOutLine, roughMinutes, sessionTitle, strengthHeadline, timeLine } from '../words/strength/session-text.js';
+import { strengthNoticeLine } from '../words/strength/strength-notice-line.js';
+import { strengthReasons } from '../words/strength/strength-reasons.js';
+import type { Words } from '../words/words.js';
+import { listed, page, under } from './paragraphs.js';
+import { reasonText } from './reason-text.js';
+import { conflictParagraphs } from './week-text.js';
+
+type Block = StrengthSession['blocks'][number];
+type Exercise = Block['exercises'][number];
+
+interface Made {
+  readonly week: PlanWeek | null;
+  readonly strength: PlanStrength;
+}
+
+/** The strength of a week as a page of text: the answer, every session set by set, what can be lifted, why. */
+export function strengthText(words: Words, method: Method, { week, strength }: Made): string {
+  const { notices, sessions, maxima, stage } = strength;
+  const [reason, ...reasons] = strengthReasons(words, method, stage).map(reasonText);
+  return page([
+    strengthHeadline(words, method, strength),
+    listed(
+      '',
+      notices.map((notice) => strengthNoticeLine(words, method, { notice, strength })),
+    ),
+    ...conflictParagraphs(words, method, week),
+    ...sessions.map((session, index) => sessionText(words, method, { session, index })),
+    listed(
+      words.say('strength.box.lifted'),
+      maxima.map((each) => `${movementName(words, method, each.movement)}: ${maximumLine(words, each)}`),
+    ),
+    under(words.say('strength.box.basis'), reason ?? ''),
+    ...reasons,
+    words.say('planner.caution', { text: words.say('strength.caution') }),
+    words.say('caution.short'),
+  ]);
+}
+
+function sessionText(
+  words: Words,
+  method: Method,
+  { session, index }: { readonly session: StrengthSession; readonly index: number },
+): string {
+  const { minutes, legs, warmUp, blocks, coolDown } = session;
+  const about = [words.minutesShort(minutes), words.say(`strength.legs.${legs}`)];
+  const items = [
+    ...easyPart(words, 'warm-up', warmUp),
+    ...blocks.map((block) => blockText(words, method, block)),
+    ...easyPart(words, 'cool-down', coolDown),
+  ];
+  return [
+    listed(`${sessionTitle(words, session, index)} (${about.join(', ')})`, items),
+    ...(blocks.length > 0 ? [timeLine(words, session)] : []),
+    leftOutLine(words, method, session),
+  ]
+    .filter((line) => line !== '')
+    .join('\n');
+}
+
+const easyPart = (words: Words, part: 'warm-up' | 'cool-down', seconds: number): readonly string[] =>
+  seconds === 0
+    ? []
+    : [`${words.say(`strength.${part}`)}: ${roughMinutes(words, seconds)}, ${words.say(`strength.${part}.how`)}`];
+
+/** One movement with its rest, or two that take turns, told as such. */
+function blockText(words: Words, method: Method, { exercises, rest }: Block): string {
+  const pause = words.say('strength.seconds', { count: rest });
+  const told = exercises.map((exercise) => exerciseText(words, method, exercise));
+  const [first, second] = told;
+  if (!first || second) {
+    const heading = `${words.capital(words.say('strength.in-turn', { rest: pause }))}:`;
+    return listed(heading, told.map(joined)).replaceAll('\n', '\n  ');
+  }
+  const { line, more } = first;
+  return joined({ line: `${line}; ${words.say('strength.rest', { rest: pause })}`, more }).replaceAll('\n', '\n  ');
+}
+
+interface Told {
+  readonly line: string;
+  readonly more: string;
+}
+
+/** What comes beside the line of an exercise stands below it. */
+const joined = ({ line, more }: Told): string => [line, more].filter((part) => part !== '').join('\n');
+
+function exerciseText(words: Words, method: Method, exercise: Exercise): Told {
+  const sets = [setsText(words, exercise), weightText(words, exercise)].filter((part) => part !== '').join(', ');
+  const isWeighed = exercise.kilograms !== null;
+  return {
+    line: `${movementName(words, method, exercise.movement)}: ${sets}; ${howHard(words, exercise)}`,
+    more: isWeighed ? nextText(words, exercise) : shareText(words, exercise),
+  };
+}

@@ -1,0 +1,161 @@
+import { render, type LitElement, type TemplateResult } from 'lit';
+import type { Plan } from '../../plan/document.js';
+import type { PlanPart } from '../../plan/plan-part.js';
+import type { Outcome, Problem } from '../../problem.js';
+import type { Method } from '../../training/method/document.js';
+import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
+import type { FieldDesk, TypedField } from '../fields/field-view.js';
+import type { Draft } from '../view.js';
+
+/** What a planner lets such a panel do. */
+export interface ConcreteSeat {
+  readonly host: LitElement;
+  /** Plans again, as a person's act. */
+  readonly finish: () => void;
+}
+
+/** What the templates of a panel read of it, and what people can do. */
+export interface ConcreteDesk<R> extends FieldDesk<R> {
+  /** What is asked for. */
+  readonly request: R;
+  /** What was chosen in fields that alone make no request, by the id of the field. */
+  readonly held: ReadonlyMap<string, string>;
+  /** What a listener is told. */
+  readonly message: string;
+  hold(id: string, text: string | null): void;
+  isOpen(box: string): boolean;
+  toggle(box: string, isOpen: boolean): void;
+}
+
+/** All that the templates of a panel read. */
+export interface ConcreteView<R> extends FullView {
+  readonly desk: ConcreteDesk<R>;
+}
+
+/** What a page says: a property with a request as plain data, and an attribute with the most needed part of it. */
+export interface ConcretePage {
+  readonly given: unknown;
+  readonly text: string | null | undefined;
+}
+
+/** What makes one such panel. */
+export interface ConcreteParts<R> {
+  readonly part: PlanPart;
+  readonly panel: (view: ConcreteView<R>) => TemplateResult;
+  /** What a page asks for, or what is wrong with what it says. */
+  readonly begin: (page: ConcretePage) => Outcome<R>;
+  /** A request made whole before it is read. */
+  readonly ask: (request: R) => R;
+  /** A problem as a person meets it: seconds as a time. */
+  readonly told: (problem: Problem, request: R) => Problem;
+}
+
+/** A panel that makes minutes concrete: it adds its part to every plan, by what the page or a person says of the runner. */
+export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<R> {
+  drafts: ReadonlyMap<string, Draft> = new Map();
+  held: ReadonlyMap<string, string> = new Map();
+  message = '';
+  request: R;
+  readonly #seat: ConcreteSeat;
+  readonly #parts: ConcreteParts<R>;
+  readonly #open = new Set<string>();
+  #page: ConcretePage | null = null;
+  /** What is wrong with what the page says. */
+  #faults: readonly Problem[] = [];
+  #view: FullView | null = null;
+  #method: Method | null = null;
+
+  constructor(seat: ConcreteSeat, parts: ConcreteParts<R>, start: R) {
+    this.#seat = seat;
+    this.#parts = parts;
+    this.request = start;
+  }
+
+  /** What changes with every act; a plan made before is stale where it is another. */
+  get version(): unknown {
+    return this.request;
+  }
+
+  get problems(): readonly Problem[] {
+    return this.#faults;
+  }
+
+  /** Takes over what the page says, where that is something new. */
+  take(given: unknown, text: ConcretePage['text']): void {
+    if (this.#page?.given === given && this.#page?.text === text) return;
+    this.#page = { given, text };
+    const begun = this.#parts.begin(this.#page);
+    this.#faults = begun.ok ? [] : begun.problems;
+    if (begun.ok) this.request = begun.value;
+    this.drafts = new Map();
+    this.held = new Map();
+  }
+
+  /** The plan with this panel's part; where the page asks for what cannot be, that is told and the part is left out. */
+  complete(plan: Plan, method: Method): Plan {
+    this.#method = method;
+    const read = this.#parts.part.read(this.#parts.ask(this.request), method);
+    if (!read.ok) this.#faults = read.problems;
+    return read.ok ? read.value(plan) : plan;
+  }
+
+  act(request: R, field?: TypedField): void {
+    if (!this.#method) return;
+    const read = this.#parts.part.read(this.#parts.ask(request), this.#method);
+    const [problem] = read.ok ? [] : read.problems;
+    if (problem) {
+      this.refuse(problem, field);
+      return;
+    }
+    this.#forget(field?.id);
+    this.request = request;
+    this.message = '';
+    this.#seat.finish();
+  }
+
+  refuse(problem: Problem, field?: TypedField): void {
+    const told = this.#parts.told(problem, this.request);
+    const named = field ? { ...told, path: field.label, value: field.text } : told;
+    if (field) this.drafts = new Map(this.drafts).set(field.id, { text: field.text, problem: named });
+    this.message = this.#view ? this.#view.details.sayProblem(this.#view.words, named) : '';
+    this.#update();
+  }
+
+  hold(id: string, text: string | null): void {
+    const held = new Map(this.held);
+    if (text === null) held.delete(id);
+    else held.set(id, text);
+    this.held = held;
+    this.#update();
+  }
+
+  isOpen(box: string): boolean {
+    return this.#open.has(box);
+  }
+
+  toggle(box: string, isOpen: boolean): void {
+    if (isOpen === this.#open.has(box)) return;
+    if (isOpen) this.#open.add(box);
+    else this.#open.delete(box);
+    this.#update();
+  }
+
+  outdate(): void {
+    // All is rendered at once.
+  }
+
+  render(container: HTMLElement, view: FullView): boolean {
+    this.#view = view;
+    render(this.#parts.panel({ ...view, desk: this }), container, { host: this.#seat.host });
+    return false;
+  }
+
+  #forget(id: string | undefined): void {
+    const drafts = new Map(this.drafts);
+    if (id !== undefined && drafts.delete(id)) this.drafts = drafts;
+  }
+
+  #update(): void {
+    this.#seat.host.requestUpdate();
+  }
+}

@@ -1,0 +1,129 @@
+import { css } from 'lit';
+
+/** What the panels have in common that make minutes concrete. */
+export const concreteStyles = css`
+  .running,
+  .strength {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 16px;
+    padding: clamp(12px, 3cqi, 24px);
+    border-block-start: 1px solid var(--line);
+  }
+
+  .lead {
+    font-size: var(--large);
+  }
+
+  .concrete-inputs {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(17em, 100%), 1fr));
+    gap: 8px 24px;
+    align-items: start;
+  }
+
+  .concrete-inputs .date,
+  .concrete-inputs .text {
+    padding-inline: 8px;
+  }
+
+  .concrete-inputs .hint {
+    min-block-size: 0;
+  }
+
+  .concrete-inputs .hint:empty {
+    display: none;
+  }
+
+  .concrete-notes {
+    display: grid;
+    gap: 8px;
+  }
+
+  .concrete-notes li {
+    padding-inline-start: 12px;
+    border-inline-start: 3px solid var(--line);
+  }
+
+  .concrete-notes li[data-level='caution'] {
+    border-inline-start-color: var(--alert);
+  }
+
+  :is(.running, .strength) h4 {
+    margin: 0;
+    font: inherit;
+    font-weight: 600;
+  }
+
+  .boxes {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 8px;
+  }
+
+  .box {
+    border: 1px solid var(--line);
+    border-radius: 6px;
+    padding: 0 12px;
+    background: var(--ground);
+  }
+
+  .box[open] {
+    padding-block-end: 12px;
+  }
+
+  .box > summary {
+    cursor: pointer;
+    font-weight: 600;
+    padding-block: 8px;
+    min-block-size: 40px;
+  }
+
+  .box > * + * {
+    margin-block-start: 8px;
+  }
+
+  .box .scroll {
+    overflow: auto;
+  }
+
+  .box table {
+    border-collapse: collapse;
+  }
+
+  .box table :is(th, td) {
+    padding: 4px 24px 4px 0;
+    text-align: start;
+    font-weight: 400;
+    border-block-end: 1px solid var(--line);
+  }
+
+  .box thead th,
+  .box caption {
+    color: var(--muted);
+    font-size: var(--small);
+    text-align: start;
+  }
+
+  .box td,
+  .box tbody th {
+    white-space: nowrap;
+  }
+
+  .cited {
+    padding-inline-start: 16px;
+    overflow-wrap: anywhere;
+  }
+
+  .kind-mark {
+    display: inline-block;
+    inline-size: 0.75em;
+    block-size: 0.75em;
+    margin-inline-end: 6px;
+    /* Seen where colours are forced. */
+    border: 1px solid transparent;
+    border-radius: 2px;
+    background: var(--category);
+    print-color-adjust: exact;
+  }
+`;

@@ -1,0 +1,74 @@
+import { html, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { equipmentIds, type EquipmentId } from '../../training/method/strength-rules.js';
+import { numberField } from '../fields/fields.js';
+import type { StrengthView } from './strength-view.js';
+
+/** What there is to train with, and how many minutes. */
+export function strengthInputs(view: StrengthView): TemplateResult {
+  return html`<div class="concrete-inputs">${equipmentField(view)} ${minutesField(view)}</div>`;
+}
+
+function equipmentField({ words, strength, desk }: StrengthView): TemplateResult {
+  const { equipment } = strength.wishes;
+  const choose = (id: EquipmentId, isThere: boolean): void => {
+    desk.act({
+      ...desk.request,
+      equipment: equipmentIds.filter((each) => (each === id ? isThere : equipment.includes(each))),
+    });
+  };
+  return html`<fieldset class="equipment" part="field">
+    <legend>${words.say('strength.equipment')}</legend>
+    ${equipmentIds.map(
+      (id) =>
+        html`<label>
+          <input
+            type="checkbox"
+            .checked=${live(equipment.includes(id))}
+            @change=${({ currentTarget }: Event) => {
+              if (currentTarget instanceof HTMLInputElement) choose(id, currentTarget.checked);
+            }}
+          />
+          ${words.say(`strength.equipment.${id}`)}
+        </label>`,
+    )}
+  </fieldset>`;
+}
+
+/** The minutes of every session, those of the plan while nobody moves the slider. */
+function minutesField(view: StrengthView): TemplateResult {
+  const { words, method, strength, desk } = view;
+  const { minutes } = strength.wishes;
+  const [planned, ...others] = [...new Set(strength.sessions.map(({ plannedMinutes }) => plannedMinutes))];
+  const session = method.categories.find(({ id }) => id === 'strength')?.session;
+  if (planned === undefined || !session) return html``;
+  const value = minutes ?? planned;
+  return html`<div class="strength-minutes">
+    ${numberField(view, {
+      id: 'strength-minutes',
+      label: words.say('strength.minutes'),
+      value,
+      range: { least: 5, most: Math.max(90, session.longest, value), step: 5 },
+      unit: words.say('unit.minutes'),
+      spoken: words.minutes(value),
+      set: (next) => ({ ...desk.request, minutes: next }),
+    })}
+    <p class="hint">
+      ${
+        minutes === null
+          ? words.say('strength.minutes.hint', {
+              minutes: words.list([planned, ...others].map((each) => words.minutesShort(each))),
+            })
+          : html`<button
+              type="button"
+              class="act"
+              @click=${() => {
+                desk.act({ ...desk.request, minutes: null });
+              }}
+            >
+              ${words.say('strength.minutes.back')}
+            </button>`
+      }
+    </p>
+  </div>`;
+}

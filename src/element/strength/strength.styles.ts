@@ -1,0 +1,148 @@
+import { css } from 'lit';
+
+/** Strength sessions. */
+export const strengthStyles = css`
+  .equipment {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 4px 16px;
+    align-items: center;
+  }
+
+  .equipment legend {
+    font-weight: 600;
+    padding-block-end: 4px;
+  }
+
+  .equipment label {
+    display: inline-flex;
+    align-items: center;
+    gap: 6px;
+    min-block-size: 32px;
+    cursor: pointer;
+  }
+
+  .equipment input {
+    inline-size: 20px;
+    block-size: 20px;
+    margin: 0;
+  }
+
+  /* The button that comes and goes must not move what is under it. */
+  .strength-minutes > .hint {
+    min-block-size: 36px;
+  }
+
+  .strength-sessions {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(24em, 100%), 1fr));
+    gap: 16px;
+    align-items: start;
+  }
+
+  .strength-session {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 8px;
+    padding: 12px;
+    border-radius: 6px;
+    border-block-start: 3px solid var(--category);
+    background: var(--tint);
+  }
+
+  .strength-session > header {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 12px;
+    align-items: baseline;
+  }
+
+  .strength-session ol {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 8px;
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+
+  .strength-session li {
+    padding: 4px 8px;
+    border-radius: 6px;
+    background: var(--ground);
+  }
+
+  .strength-session li.easy {
+    background: none;
+  }
+
+  .in-turn {
+    border-inline-start: 3px double var(--edge);
+  }
+
+  .exercise > summary {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 12px;
+    align-items: baseline;
+    padding-block: 4px;
+    min-block-size: 32px;
+    cursor: pointer;
+  }
+
+  .exercise > summary::before {
+    content: '+';
+    color: var(--accent);
+    inline-size: 0.6em;
+    margin-inline-end: -4px;
+  }
+
+  .exercise[open] > summary::before {
+    content: '−';
+  }
+
+  .exercise .sets {
+    font-weight: 600;
+  }
+
+  .exercise summary .quiet {
+    flex-basis: 100%;
+    padding-inline-start: 16px;
+    font-size: var(--small);
+  }
+
+  .exercise > :not(summary) {
+    margin-block: 4px;
+    margin-inline-start: 16px;
+  }
+
+  .exercise .mind {
+    padding-inline-start: 12px;
+    border-inline-start: 3px solid var(--alert);
+  }
+
+  .rest {
+    font-size: var(--small);
+    padding-inline-start: 16px;
+  }
+
+  .lifted {
+    display: grid;
+    gap: 12px;
+  }
+
+  .lifted li {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(17em, 100%), 1fr));
+    gap: 4px 24px;
+    align-items: start;
+  }
+
+  .lifted .text {
+    padding-inline: 8px;
+  }
+
+  .lifted .hint:empty {
+    display: none;
+  }
+`;

@@ -1,0 +1,78 @@
+import * as v from 'valibot';
+import { categoryIds } from '../../training/method/ids.js';
+import { bandIds, runningIds } from '../../training/method/running-rules.js';
+import { wideningReasons } from '../../training/running/equal-times.js';
+import { runPartKinds } from '../../training/running/run-session.js';
+import { basisKinds, highestSources, runningNoticeCodes } from './document.js';
+import { distanceUnits } from './wishes.js';
+
+const amount = v.pipe(v.number(), v.minValue(0));
+const span = v.strictObject({ from: amount, to: amount });
+const date = v.pipe(v.string(), v.regex(/^\d{4}-\d{2}-\d{2}$/));
+
+const wishes = v.strictObject({
+  race: v.nullable(v.strictObject({ metres: amount, seconds: amount, date: v.nullable(date) })),
+  thresholdPace: v.nullable(amount),
+  unit: v.picklist(distanceUnits),
+  age: v.nullable(amount),
+  highestHeart: v.nullable(amount),
+  restingHeart: v.nullable(amount),
+  weight: v.nullable(amount),
+  today: v.nullable(date),
+});
+
+const part = v.strictObject({
+  kind: v.picklist(runPartKinds),
+  minutes: amount,
+  times: v.pipe(amount, v.integer()),
+});
+
+/** The running of a plan; `values` as in the notices of a plan. */
+export const runningPlanSchema = <T extends v.GenericSchema>(values: T) =>
+  v.strictObject({
+    wishes,
+    basis: v.nullable(
+      v.strictObject({ from: v.picklist(basisKinds), metres: amount, seconds: amount, held: amount, uptake: amount }),
+    ),
+    guides: v.array(
+      v.strictObject({
+        category: v.picklist(runningIds),
+        effort: span,
+        pace: v.nullable(span),
+        heart: v.nullable(span),
+      }),
+    ),
+    equalTimes: v.array(
+      v.strictObject({
+        metres: amount,
+        riegel: amount,
+        uptake: amount,
+        from: amount,
+        to: amount,
+        widened: v.nullable(v.picklist(wideningReasons)),
+      }),
+    ),
+    highest: v.nullable(
+      v.strictObject({
+        beats: amount,
+        from: v.picklist(highestSources),
+        estimates: v.array(v.strictObject({ id: v.string(), beats: amount })),
+      }),
+    ),
+    bands: v.array(v.strictObject({ id: v.picklist(bandIds), from: amount, to: amount })),
+    sessions: v.array(
+      v.strictObject({
+        category: v.picklist(categoryIds),
+        minutes: amount,
+        day: v.nullable(v.pipe(amount, v.integer(), v.maxValue(6))),
+        parts: v.array(part),
+        metres: v.nullable(span),
+        energy: v.nullable(span),
+      }),
+    ),
+    metres: v.nullable(span),
+    energy: v.nullable(span),
+    notices: v.array(
+      v.strictObject({ code: v.picklist(runningNoticeCodes), level: v.picklist(['note', 'caution']), values }),
+    ),
+  });

@@ -1,0 +1,5 @@
+/** From one number to another, ends included. */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}

@@ -1,0 +1,14 @@
+import type { DistanceUnit } from '../../plan/running/wishes.js';
+import type { Problem } from '../../problem.js';
+import { clockTime } from './clock-time.js';
+import { metresIn } from './distances.js';
+
+/** A problem with a time or a pace as people write them: seconds become "45:00", a pace is told in its unit. */
+export function asTimes(problem: Problem, unit: DistanceUnit): Problem {
+  const isPace = problem.path.endsWith('thresholdPace');
+  if (!isPace && !problem.path.endsWith('seconds')) return problem;
+  const times = isPace ? metresIn[unit] / 1000 : 1;
+  const told = (value: unknown): unknown => (typeof value === 'number' ? clockTime(value * times) : value);
+  const allowed = Object.entries(problem.allowed).map(([name, value]) => [name, told(value)] as const);
+  return { ...problem, value: told(problem.value), allowed: Object.fromEntries(allowed) };
+}

@@ -1,0 +1,40 @@
+import type { Exercise } from '../../plan/strength/document.js';
+import type { Words } from '../words.js';
+
+/**
+ * Sets and repetitions of an exercise.
+ *
+ * @example '3 × 10 on each side'
+ * @example '2 × 30 seconds'
+ */
+export function setsText(words: Words, { sets, repetitions, seconds, eachSide }: Exercise): string {
+  const each =
+    repetitions === null ? words.say('strength.seconds', { count: seconds ?? 0 }) : words.number(repetitions);
+  return words.say(eachSide ? 'strength.sets.each-side' : 'strength.sets', { sets, each });
+}
+
+/**
+ * How hard, and how many sets there would be with more time.
+ *
+ * @example 'effort 8 of 10, 2 repetitions in hand; 4 sets with more time'
+ */
+export function howHard(words: Words, { effort, inHand, sets, wishedSets }: Exercise): string {
+  const feel = words.say('strength.effort', { effort });
+  const left = inHand === null ? '' : words.say('strength.in-hand', { count: inHand });
+  const more = sets < wishedSets ? words.say('strength.fewer-sets', { count: wishedSets }) : '';
+  return joined('; ', [joined(', ', [feel, left]), more]);
+}
+
+const joined = (by: string, parts: readonly string[]): string => parts.filter((part) => part !== '').join(by);
+
+/** How heavy: "30 kg"; empty where no set has told it. */
+export const weightText = (words: Words, { kilograms }: Exercise): string =>
+  kilograms === null ? '' : words.say('strength.kilograms', { kilograms });
+
+/** How heavy where no set has told the weight; empty where none is put on. */
+export const shareText = (words: Words, { share }: Exercise): string =>
+  share === null ? '' : words.say('strength.share', { share: words.share(Math.round(share * 100) / 100) });
+
+/** What to go on with when more is managed; empty where no weight is known. */
+export const nextText = (words: Words, { next }: Exercise): string =>
+  next ? words.say('strength.next', { least: next.least, most: next.most }) : '';
