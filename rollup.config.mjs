@@ -71,6 +71,7 @@ const withDetails = [
   '/src/element/today.ts',
   '/src/training/method/running-rules.ts',
   '/src/training/method/season-rules.ts',
+  '/src/training/method/strength-rules.ts',
   '/src/training/method/session-minutes.ts',
   '/src/training/method/duplicates.ts',
   '/src/training/season/iso-date.ts',

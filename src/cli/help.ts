@@ -1,11 +1,13 @@
+import { distanceUnits } from '../plan/running/wishes.js';
+import { strengthGround } from '../plan/strength/strength-ground.js';
 import type { Method } from '../training/method/document.js';
 import { eventIds, levelIds, phaseIds } from '../training/method/ids.js';
-import { seasonPhaseIds, upkeepIds } from '../training/method/season-rules.js';
-import { byHandReasons } from '../plan/season/wishes.js';
-import type { Values } from '../words/phrases.js';
-import { optionKind, optionsOf, type Command, type OptionName } from './options.js';
+import { patternIds } from '../training/method/strength-rules.js';
+import { optionValues } from './option-values.js';
+import { commands, optionKind, optionsOf, type Command, type OptionName } from './options.js';
+import { page, under } from './paragraphs.js';
 import { rosterColumns, rosterFields } from './roster-fields.js';
-import { spokenLanguages, type Speech } from './speech.js';
+import type { Speech } from './speech.js';
 import { textTable } from './text-table.js';
 
 /** What `weekwright --help` shows. */
@@ -13,6 +15,8 @@ export function generalHelp({ texts }: Speech): string {
   const usage = [
     'weekwright plan [--hours HOURS] […]',
     'weekwright season --date DATE [--weeks WEEKS] […]',
+    'weekwright running [--race DISTANCE=TIME] […]',
+    'weekwright strength [--equipment EQUIPMENT,…] […]',
     'weekwright --help',
     'weekwright --version',
   ];
@@ -22,10 +26,10 @@ export function generalHelp({ texts }: Speech): string {
       texts.say('heading.usage'),
       usage.map((line) => [line]),
     ),
-    listing(texts.say('heading.commands'), [
-      ['plan', texts.say('command.plan')],
-      ['season', texts.say('command.season')],
-    ]),
+    listing(
+      texts.say('heading.commands'),
+      commands.map((command) => [command, texts.say(`command.${command}`)]),
+    ),
     texts.say('command.help'),
   ]);
 }
@@ -36,61 +40,62 @@ const usageOf: Readonly<Record<Command, readonly string[]>> = {
     'weekwright plan --roster FILE [--json]',
   ],
   season: ['weekwright season --hours 4 --most-hours 6 --event half-marathon --date 2027-04-11 --weeks 16'],
+  running: ['weekwright running --hours 4 --race 10k=45:00 --age 40 --weight 70'],
+  strength: ['weekwright strength --hours 4 --equipment band,dumbbells --lifted goblet-squat:20x8'],
 };
 
 /** What `weekwright plan --help` shows, or that of another command; ranges and starting values are those of the method. */
 export function commandHelp(speech: Speech, method: Method, command: Command): string {
   const { texts } = speech;
-  const options = optionsOf(command).map((name) => [synopsis(name), optionText(speech, method, name)]);
-  const ofRoster = [
-    texts.say('columns', { columns: rosterColumns.join(',') }),
-    texts.say('ndjson', { fields: rosterFields.join(', ') }),
-  ];
   return page([
     listing(
       texts.say('heading.usage'),
       usageOf[command].map((line) => [line]),
     ),
-    listing(texts.say('heading.options'), options),
-    ...(command === 'plan' ? ofRoster : [texts.say('season.dates')]),
+    listing(
+      texts.say('heading.options'),
+      optionsOf(command).map((name) => [synopsis(name), optionText(speech, method, name)]),
+    ),
+    ...moreOf[command](speech, method),
     texts.say('exit-codes'),
   ]);
 }
 
-const page = (paragraphs: readonly string[]): string => `${paragraphs.join('\n\n')}\n`;
+const moreOf: Readonly<Record<Command, (speech: Speech, method: Method) => readonly string[]>> = {
+  plan: ({ texts }) => [
+    texts.say('columns', { columns: rosterColumns.join(',') }),
+    texts.say('ndjson', { fields: rosterFields.join(', ') }),
+  ],
+  season: ({ texts }) => [texts.say('season.dates')],
+  running: ({ texts }) => [texts.say('running.about')],
+  strength: movementHelp,
+};
 
-function listing(heading: string, rows: readonly (readonly string[])[]): string {
-  const indented = textTable(rows, ['left', 'left']).replace(/^/gm, '  ');
-  return `${heading}\n${indented}`;
+/** Who chooses a form, or tells of a set, has to know what it is called here. */
+function movementHelp({ texts }: Speech, method: Method): readonly string[] {
+  const { movements } = strengthGround(method);
+  const rows = patternIds.map((pattern) => [
+    pattern,
+    movements.flatMap((each) => (each.pattern === pattern ? [each.id] : [])).join(', '),
+  ]);
+  const loaded = movements.filter((each) => each.loaded).map(({ id }) => id);
+  return [listing(texts.say('heading.movements'), rows), texts.say('strength.about', { movements: loaded.join(', ') })];
 }
+
+const listing = (heading: string, rows: readonly (readonly string[])[]): string =>
+  under(heading, textTable(rows, ['left', 'left']).replace(/^/gm, '  '));
 
 const synopsis = (name: OptionName): string => `--${name} ${optionKind(name).value}`.trimEnd();
 
-const choices: Readonly<Partial<Record<OptionName, readonly string[]>>> = {
-  phase: phaseIds,
-  level: levelIds,
-  event: eventIds,
-};
-
-function optionText({ words, texts }: Speech, { inputs }: Method, name: OptionName): string {
-  const start: Partial<Record<OptionName, string>> = {
-    phase: inputs.season_phase.start,
-    level: inputs.athlete_level.start,
-    event: inputs.target_event.start,
+function optionText(speech: Speech, method: Method, name: OptionName): string {
+  const { season_phase: phase, athlete_level: level, target_event: event } = method.inputs;
+  const choices: Partial<Record<OptionName, { readonly ids: readonly string[]; readonly start: string }>> = {
+    phase: { ids: phaseIds, start: phase.start },
+    level: { ids: levelIds, start: level.start },
+    event: { ids: eventIds, start: event.start },
+    unit: { ids: distanceUnits, start: 'km' },
   };
-  const ids = choices[name];
-  if (ids) return texts.say('option.choice', { choices: ids.join(', '), start: start[name] ?? '' });
-  return texts.say(`option.${name}`, valuesFor(name, inputs, words.alternatives(spokenLanguages)));
-}
-
-function valuesFor(name: OptionName, inputs: Method['inputs'], languages: string): Values {
-  const range = { hours: inputs.weekly_hours, 'strength-cap': inputs.strength_cap };
-  if (name === 'lang') return { choices: languages };
-  if (name === 'upkeep-from') return { choices: upkeepIds.join(', ') };
-  if (name === 'phases') return { choices: seasonPhaseIds.join(', ') };
-  if (name === 'events') return { choices: eventIds.join(', ') };
-  if (name === 'by-hand') return { choices: byHandReasons.join(', ') };
-  if (name !== 'hours' && name !== 'strength-cap') return {};
-  const { least, most, start } = range[name];
-  return { least, most, start };
+  const choice = choices[name];
+  if (choice) return speech.texts.say('option.choice', { choices: choice.ids.join(', '), start: choice.start });
+  return speech.texts.say(`option.${name}`, optionValues(speech, method)[name]);
 }

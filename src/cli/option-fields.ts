@@ -30,7 +30,10 @@ export const percent: Read = (text) => {
 };
 
 /** The fields that the options of a command line give. */
-export function fieldsOf({ options }: Pick<Session, 'options'>, fields: OptionFields): Readonly<Record<string, unknown>> {
+export function fieldsOf(
+  { options }: Pick<Session, 'options'>,
+  fields: OptionFields,
+): Readonly<Record<string, unknown>> {
   const values: Readonly<Record<string, string | undefined>> = options;
   const given = Object.entries(fields).flatMap(([option, { field, read }]) => {
     const value = values[option];

@@ -24,7 +24,11 @@ export interface Answer {
 export const nothingMore: Asked = { request: {}, problems: [], asOption: (problem) => problem };
 
 /** Plans what a command line asks for, and answers with text or JSON; or says all that stands in the way. */
-export function answerPlan(session: Session, planner: Planner, { asked, answer }: { asked: Asked; answer: Answer }): number {
+export function answerPlan(
+  session: Session,
+  planner: Planner,
+  { asked, answer }: { asked: Asked; answer: Answer },
+): number {
   const { io, options, speech } = session;
   const plan = planner.plan({ ...requestOf(session), ...asked.request });
   const problems = [...asked.problems, ...(plan.ok ? [] : plan.problems.map(asked.asOption))];

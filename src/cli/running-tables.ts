@@ -8,6 +8,7 @@ import { effortSpan } from '../words/running/effort-span.js';
 import { heartSpanText } from '../words/running/heart-text.js';
 import { raceName } from '../words/running/race-name.js';
 import type { Words } from '../words/words.js';
+import { under } from './paragraphs.js';
 import type { Speech } from './speech.js';
 import { textTable, type Alignment } from './text-table.js';
 
@@ -22,7 +23,7 @@ export function guideTable({ words, texts }: Speech, method: Method, { guides, w
   const { per, paceAlone } = distancesOf(words, wishes.unit);
   const paces = guides.flatMap(({ pace }) => (pace ? [paceAlone(pace)] : []));
   const hearts = guides.flatMap(({ heart }) => (heart ? [heartSpanText(words, heart)] : []));
-  const heading = (column: string): string => texts.say(`running.table.${column}`, { per });
+  const heading = (column: 'pace' | 'effort' | 'feel'): string => texts.say(`running.table.${column}`, { per });
   const columns: readonly Column[] = [
     {
       heading: words.say('table.kind'),
@@ -30,7 +31,7 @@ export function guideTable({ words, texts }: Speech, method: Method, { guides, w
       align: 'left',
     },
     { heading: heading('pace'), cells: paces, align: 'right' },
-    { heading: heading('heart'), cells: hearts, align: 'right' },
+    { heading: words.say('running.guide.heart'), cells: hearts, align: 'right' },
     { heading: heading('effort'), cells: guides.map(({ effort }) => effortSpan(words, effort)), align: 'left' },
     {
       heading: heading('feel'),
@@ -53,7 +54,6 @@ const marks = ['¹', '²'];
 
 /** What the race is worth at other distances, with a note for each reason why a range is wider. */
 export function equalTimesTable(words: Words, { equalTimes }: PlanRunning): string {
-  if (equalTimes.length === 0) return '';
   const reasons = wideningReasons.filter((reason) => equalTimes.some(({ widened }) => widened === reason));
   const markOf = ({ widened }: EqualTime): string => (widened ? ` ${marks[reasons.indexOf(widened)] ?? ''}` : '');
   const headings = (['distance', 'time', 'riegel', 'uptake'] as const).map((column) =>
@@ -72,11 +72,14 @@ export function equalTimesTable(words: Words, { equalTimes }: PlanRunning): stri
 const timeRange = (words: Words, { from, to }: EqualTime): string =>
   from === to ? clockTime(from) : words.say('running.span', { from: clockTime(from), to: clockTime(to) });
 
-/** The bands of intensity as beats a minute; nothing where the highest heart rate is not known. */
+/** The bands of intensity as beats a minute, under their title; nothing where the highest heart rate is not known. */
 export const bandTable = (words: Words, { bands }: PlanRunning): string =>
   bands.length === 0
     ? ''
-    : textTable(
-        bands.map((band) => [words.say(`running.band.${band.id}`), heartSpanText(words, band)]),
-        ['left', 'right'],
+    : under(
+        words.say('running.bands'),
+        textTable(
+          bands.map((band) => [words.say(`running.band.${band.id}`), heartSpanText(words, band)]),
+          ['left', 'right'],
+        ),
       );

@@ -33,10 +33,9 @@ export function runningText(speech: Speech, method: Method, { week, running }: M
     under(words.say('running.guides'), guideTable(speech, method, running)),
     runsOfWeek(words, method, running),
     sums(speech, running),
-    running.basis ? uptakeLine(words, running.basis) : '',
-    under(words.say('running.box.equal'), equalTimesTable(words, running)),
+    equalTimes(words, running),
     heartLines(words, method, running).join('\n'),
-    under(words.say('running.bands'), bandTable(words, running)),
+    bandTable(words, running),
     under(words.say('running.box.basis'), reason ?? ''),
     ...reasons,
     words.say('caution.short'),
@@ -56,7 +55,7 @@ function runsOfWeek(words: Words, method: Method, running: PlanRunning): string 
   if (runs.length === 0) return words.say('running.no-runs');
   return listed(
     words.say('running.runs'),
-    runs.map((run) => `${runHead(words, method, { run, running })}\n  ${runLine(words, running, run)}`),
+    runs.map((run) => `${runHead(words, method, { run, running })}\n${runLine(words, running, run)}`),
   );
 }
 
@@ -79,6 +78,14 @@ function runHead(
   return [head, ...facts].join(' · ');
 }
 
+function equalTimes(words: Words, running: PlanRunning): string {
+  const { basis } = running;
+  return basis
+    ? [words.say('running.box.equal'), uptakeLine(words, basis), equalTimesTable(words, running)].join('\n')
+    : '';
+}
+
+/** How far all runs of the week go, and what all of its sessions take. */
 function sums({ words, texts }: Speech, { metres, energy, wishes }: PlanRunning): string {
   const distance = metres && metres.to > 0 ? distancesOf(words, wishes.unit).span(metres) : null;
   return [

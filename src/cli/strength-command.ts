@@ -8,7 +8,6 @@ import { strengthText } from './strength-text.js';
 export async function strengthCommand(session: Session): Promise<number> {
   const planner = await plannerOf(session);
   if (!planner.ok) return refuse(session, planner.lines);
-  const { words } = session.speech;
   return answerPlan(session, planner.value, {
     asked: strengthAsked(session),
     answer: {
@@ -16,7 +15,7 @@ export async function strengthCommand(session: Session): Promise<number> {
         ...{ format: 'weekwright-strength', version: 1, method, inputs },
         ...partOf(strength),
       }),
-      text: (method, { week, strength }) => strengthText(words, method, { week, strength: partOf(strength) }),
+      text: (method, { week, strength }) => strengthText(session.speech, method, { week, strength: partOf(strength) }),
     },
   });
 }

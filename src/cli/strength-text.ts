@@ -2,13 +2,20 @@ import type { PlanStrength, PlanWeek, StrengthSession } from '../plan.js';
 import type { Method } from '../training/method/document.js';
 import { howHard, nextText, setsText, shareText, weightText } from '../words/strength/exercise-line.js';
 import { maximumLine } from '../words/strength/maximum-line.js';
-import { movementName } from '../words/strength/movement-text.js';
-import { leftOutLine, roughMinutes, sessionTitle, strengthHeadline, timeLine } from '../words/strength/session-text.js';
+import { movementName, movementOf } from '../words/strength/movement-text.js';
+import {
+  leftOutLines,
+  roughMinutes,
+  sessionTitle,
+  strengthHeadline,
+  timeLine,
+} from '../words/strength/session-text.js';
 import { strengthNoticeLine } from '../words/strength/strength-notice-line.js';
 import { strengthReasons } from '../words/strength/strength-reasons.js';
 import type { Words } from '../words/words.js';
 import { listed, page, under } from './paragraphs.js';
 import { reasonText } from './reason-text.js';
+import type { Speech } from './speech.js';
 import { conflictParagraphs } from './week-text.js';
 
 type Block = StrengthSession['blocks'][number];
@@ -20,7 +27,7 @@ interface Made {
 }
 
 /** The strength of a week as a page of text: the answer, every session set by set, what can be lifted, why. */
-export function strengthText(words: Words, method: Method, { week, strength }: Made): string {
+export function strengthText({ words, texts }: Speech, method: Method, { week, strength }: Made): string {
   const { notices, sessions, maxima, stage } = strength;
   const [reason, ...reasons] = strengthReasons(words, method, stage).map(reasonText);
   return page([
@@ -31,6 +38,7 @@ export function strengthText(words: Words, method: Method, { week, strength }: M
     ),
     ...conflictParagraphs(words, method, week),
     ...sessions.map((session, index) => sessionText(words, method, { session, index })),
+    listed(texts.say('strength.movements'), howLines(words, method, sessions)),
     listed(
       words.say('strength.box.lifted'),
       maxima.map((each) => `${movementName(words, method, each.movement)}: ${maximumLine(words, each)}`),
@@ -54,13 +62,12 @@ function sessionText(
     ...blocks.map((block) => blockText(words, method, block)),
     ...easyPart(words, 'cool-down', coolDown),
   ];
+  const heading = `${sessionTitle(words, session, index)} (${about.join(', ')})`;
   return [
-    listed(`${sessionTitle(words, session, index)} (${about.join(', ')})`, items),
+    under(heading, listed('', items)),
     ...(blocks.length > 0 ? [timeLine(words, session)] : []),
-    leftOutLine(words, method, session),
-  ]
-    .filter((line) => line !== '')
-    .join('\n');
+    ...leftOutLines(words, method, session),
+  ].join('\n');
 }
 
 const easyPart = (words: Words, part: 'warm-up' | 'cool-down', seconds: number): readonly string[] =>
@@ -75,10 +82,10 @@ function blockText(words: Words, method: Method, { exercises, rest }: Block): st
   const [first, second] = told;
   if (!first || second) {
     const heading = `${words.capital(words.say('strength.in-turn', { rest: pause }))}:`;
-    return listed(heading, told.map(joined)).replaceAll('\n', '\n  ');
+    return listed(heading, told.map(joined));
   }
   const { line, more } = first;
-  return joined({ line: `${line}; ${words.say('strength.rest', { rest: pause })}`, more }).replaceAll('\n', '\n  ');
+  return joined({ line: `${line}; ${words.say('strength.rest', { rest: pause })}`, more });
 }
 
 interface Told {
@@ -96,4 +103,13 @@ function exerciseText(words: Words, method: Method, exercise: Exercise): Told {
     line: `${movementName(words, method, exercise.movement)}: ${sets}; ${howHard(words, exercise)}`,
     more: isWeighed ? nextText(words, exercise) : shareText(words, exercise),
   };
+}
+
+/** How every movement of the week is done and what to mind, each once. */
+function howLines(words: Words, method: Method, sessions: readonly StrengthSession[]): readonly string[] {
+  const exercises = sessions.flatMap(({ blocks }) => blocks.flatMap((block) => block.exercises));
+  return [...new Set(exercises.map(({ movement }) => movement))].map((id) => {
+    const { name, how, cautions = [] } = movementOf(method, id);
+    return `${words.text(name)}: ${[how, ...cautions].map((text) => words.text(text)).join(' ')}`;
+  });
 }

@@ -38,5 +38,6 @@ function completed(outcome: Outcome<Plan>, read: readonly Outcome<PlanCompletion
 function withParts(problem: Problem): Problem {
   const { fields } = problem.allowed;
   if (problem.code !== 'unknown-field' || problem.path.includes('.') || !Array.isArray(fields)) return problem;
-  return { ...problem, allowed: { fields: [...fields, ...names] } };
+  const known: readonly unknown[] = fields;
+  return { ...problem, allowed: { fields: [...known, ...names] } };
 }

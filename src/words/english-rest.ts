@@ -447,7 +447,6 @@ export const rest: Messages = {
   'running.distance.mile': '{distance} mi',
   'running.metres': '{metres} m',
   'running.race.mile': 'mile',
-  'running.beats': '{beats} a minute',
   'running.energy': '{energy} kcal',
   'running.guides': 'How each kind of run is run',
   'running.guide.heart': 'Heart rate',
@@ -496,6 +495,8 @@ export const rest: Messages = {
   'running.band.near-maximal': 'near maximal to maximal',
   'running.estimate.tanaka': 'Tanaka 2001',
   'running.estimate.gellish': 'Gellish 2007',
+  'running.beats.in-band': '{beats} a minute, {band}',
+  'running.beats.in-bands': '{beats} a minute, {from} to {to}',
   'running-notice.old-race': 'The race was {days} days ago: after more than {limit} days its paces may fit no longer.',
   'running-notice.race-outside':
     'A race of {seconds} is outside {least} to {most}, for which times over other distances were found: take paces and times with care.',
@@ -858,7 +859,6 @@ export const rest: Messages = {
   'strength.next': 'One or two repetitions more than asked for, twice in a row: go on with {least} to {most} kg.',
   'strength.time': '{used} of {minutes}; {spare} to spare.',
   'strength.left-out': 'Left out for want of time: {movements}.',
-  'strength.fewer-sets': { one: '{count} set with more time', other: '{count} sets with more time' },
   'strength.warm-up': 'Warm-up',
   'strength.warm-up.how': 'easy movement, then the first lift without weight',
   'strength.cool-down': 'Cool-down',
@@ -880,8 +880,8 @@ export const rest: Messages = {
   'strength.box.basis': 'What this rests on',
   'strength.lifted.about':
     'A set of one to ten repetitions, as heavy as that many allow, tells the weights. Do it fresh, warmed up and with somebody beside you.',
-  'strength.lifted.kilograms': '{movement}: kilograms',
-  'strength.lifted.repetitions': '{movement}: repetitions',
+  'strength.lifted.kilograms': 'Kilograms',
+  'strength.lifted.repetitions': 'Repetitions',
   'strength.lifted.maximum': 'Heaviest single about {from} to {to} kg, by two equations; the lower is used.',
   'strength.lifted.maximum.one': 'Heaviest single {to} kg.',
   'strength.lifted.none': 'No movement of this week takes a weight; with dumbbells or a barbell there are some.',
@@ -899,6 +899,7 @@ export const rest: Messages = {
   'strength.caution':
     'Pain that grows during a set or lasts to the next day: leave the movement out and see a physiotherapist or a doctor. Heavy lifts are learned with a qualified coach.',
   'strength.headline.one': '{stage}: one session of {sessions}.',
+  'strength.more-sets': 'With more time, more sets of: {movements}.',
   'strength-notice.one-session':
     'One session a week keeps what is there; trials in runners that gained had {usual} to {most}.',
   'strength-notice.many-sessions': '{count} strength sessions: trials in runners had {most} at most.',

@@ -81,6 +81,23 @@ async function showSeason(element) {
   await element.updateComplete;
 }
 
+/** Runs in the page: paces from a race, the runs of a week on days. */
+async function showRuns(element) {
+  const runner = { age: 40, restingHeart: 55 };
+  Object.assign(element, { panels: 'running', race: '10k 45:00', running: runner, hours: 4.5, phase: 'build' });
+  await element.updateComplete;
+}
+
+/** Runs in the page: strength set by set, a weight known, a movement opened. */
+async function showSets(element) {
+  const lifted = [{ movement: 'barbell-squat', kilograms: 70, repetitions: 5 }];
+  Object.assign(element, { panels: 'strength', equipment: 'band dumbbells barbell', strength: { lifted } });
+  Object.assign(element, { hours: 4, phase: 'build', level: 'trained' });
+  await element.updateComplete;
+  element.shadowRoot.querySelectorAll('.exercise summary')[1].click();
+  await element.updateComplete;
+}
+
 /** Two pixels a point, for sharp letters on any screen; the page does not show at the corners. */
 async function savePicture(name, scheme, show) {
   const { page, close } = await web.open('/demo/consultation.html', { scheme });
@@ -102,6 +119,8 @@ try {
   for (const scheme of schemes) {
     await savePicture('planner', scheme, showWeek);
     await savePicture('week', scheme, showDays);
+    await savePicture('running', scheme, showRuns);
+    await savePicture('strength', scheme, showSets);
     await savePicture('season', scheme, showSeason);
     await savePicture('sheet', scheme, showSheet);
   }

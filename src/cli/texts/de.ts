@@ -20,12 +20,16 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'fault.unwanted-value': '{option} nimmt keinen Wert; gegeben: {given}.',
 
   'heading.commands': 'Befehle',
+  'heading.movements': 'Bewegungsmuster und ihre Übungen',
   'heading.options': 'Optionen',
   'heading.usage': 'Aufruf',
 
   'command.plan': 'der Plan einer Woche, oder aller auf einer Liste',
   'command.season': 'jede Woche bis zu einem Wettkampf',
-  'command.help': 'weekwright plan --help nennt die Optionen eines Plans, weekwright season --help die einer Saison.',
+  'command.running': 'Tempo, Puls und jeder Lauf einer Woche',
+  'command.strength': 'das Krafttraining einer Woche, Satz für Satz',
+  'command.help':
+    'weekwright plan --help nennt die Optionen eines Plans; weekwright season --help, weekwright running --help und weekwright strength --help die der anderen Befehle.',
 
   'option.hours': 'Stunden pro Woche, {least} bis {most}; {start}, wo nichts angegeben ist',
   'option.choice': '{choices}; {start}, wo nichts angegeben ist',
@@ -58,6 +62,33 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'option.by-hand': 'von Hand gesetzte Wochen: ein Tag, Stunden (0 für keine) und warum: {choices}',
   'option.weeks-off': 'Wochen ohne Training vor der Saison; die Stunden sind die davor',
   'option.longest-run': 'Minuten des längsten Laufs in den vier Wochen vor der Saison',
+
+  'running.about':
+    'Ein Wettkampf oder ein Schwellentempo ergibt Tempo und Strecken; ohne beides geht es nach Gefühl. Die Eingaben der Woche sind wie bei einem Plan. Nichts, was über eine Person angegeben wird, wird aufbewahrt.',
+  'option.race': 'ein gelaufener Wettkampf und seine Zeit: 10k=45:00, half-marathon=1:39:17, 1500m=5:10',
+  'option.race-date': 'der Tag des Wettkampfs',
+  'option.threshold-pace':
+    'das Tempo, das sich etwa eine Stunde halten lässt, je Kilometer, mit --unit mile je Meile; {least} bis {most} je Kilometer; ein Wettkampf geht vor',
+  'option.age': 'in Jahren, {least} bis {most}',
+  'option.highest-heart':
+    'der höchste Puls, gemessen, {least} bis {most} Schläge je Minute; aus dem Alter geschätzt, wo nichts angegeben ist',
+  'option.resting-heart': 'der Ruhepuls, {least} bis {most} Schläge je Minute',
+  'option.weight': 'in Kilogramm, {least} bis {most}; ist es angegeben, wird die Energie geschätzt',
+  'running.table.pace': 'Tempo {per}',
+  'running.table.effort': 'Anstrengung, 0 bis 10',
+  'running.table.feel': 'Nach Gefühl',
+  'running.distance-of-week': 'Alle Läufe der Woche zusammen: {distance}.',
+  'part.metres': 'Meter',
+  'part.seconds': 'Zeit',
+
+  'strength.about':
+    'Übungen, die ein Gewicht aufnehmen, für --lifted: {movements}. Die Eingaben der Woche sind wie bei einem Plan. Nichts, was über eine Person angegeben wird, wird aufbewahrt.',
+  'strength.movements': 'Wie die Übungen gehen',
+  'option.equipment': 'was vorhanden ist: {choices}, oder none; {start}, wo nichts angegeben ist',
+  'option.minutes': 'Minuten jeder Einheit, {least} bis {most}; wie geplant, wo nichts angegeben ist',
+  'option.form': 'für Bewegungsmuster gewählte Übungen',
+  'option.lifted':
+    'Sätze, so schwer, wie es für so viele Wiederholungen geht, {least} bis {most} Kilogramm, 1- bis {repetitions}-mal: Daraus ergeben sich die Gewichte',
 
   'roster.empty': 'Die Liste ist leer; ihre erste Zeile muss Spalten nennen: {columns}.',
   'roster.fields': '{given} Felder; erlaubt: {expected}, wie in der Kopfzeile.',

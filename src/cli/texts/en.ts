@@ -17,12 +17,16 @@ export const english = {
   'fault.unwanted-value': '{option} takes no value; given: {given}.',
 
   'heading.commands': 'Commands',
+  'heading.movements': 'Patterns and their movements',
   'heading.options': 'Options',
   'heading.usage': 'Usage',
 
   'command.plan': 'the plan of one week, or of every runner of a roster',
   'command.season': 'every week up to an event',
-  'command.help': 'weekwright plan --help lists the options of a plan, weekwright season --help those of a season.',
+  'command.running': 'paces, heart rates and every run of a week',
+  'command.strength': 'the strength sessions of a week, set by set',
+  'command.help':
+    'weekwright plan --help lists the options of a plan; weekwright season --help, weekwright running --help and weekwright strength --help those of the other commands.',
 
   'option.hours': 'hours a week, {least} to {most}; {start} where left out',
   'option.choice': '{choices}; {start} where left out',
@@ -54,6 +58,33 @@ export const english = {
   'option.by-hand': 'weeks set by hand: a day, hours (0 for a week off), and why: {choices}',
   'option.weeks-off': 'weeks without training before the season; hours are those before them',
   'option.longest-run': 'minutes of the longest run in the four weeks before the season',
+
+  'running.about':
+    'A race or a threshold pace gives paces and distances; without one, runs go by feel. The inputs of the week are as for a plan. Nothing that is told of a person is kept.',
+  'option.race': 'a race that was run, and its time: 10k=45:00, half-marathon=1:39:17, 1500m=5:10',
+  'option.race-date': 'the day of the race',
+  'option.threshold-pace':
+    'the pace that can be held for about an hour, of a kilometre, or of a mile with --unit mile; {least} to {most} a kilometre; a race counts before it',
+  'option.age': 'in years, {least} to {most}',
+  'option.highest-heart':
+    'the highest heart rate as measured, {least} to {most} beats a minute; estimated from the age where left out',
+  'option.resting-heart': 'the resting heart rate, {least} to {most} beats a minute',
+  'option.weight': 'in kilograms, {least} to {most}; energy is estimated where it is told',
+  'running.table.pace': 'Pace {per}',
+  'running.table.effort': 'Effort, 0 to 10',
+  'running.table.feel': 'By feel',
+  'running.distance-of-week': 'All runs of the week together: {distance}.',
+  'part.metres': 'metres',
+  'part.seconds': 'time',
+
+  'strength.about':
+    'Movements that take a weight, for --lifted: {movements}. The inputs of the week are as for a plan. Nothing that is told of a person is kept.',
+  'strength.movements': 'How the movements are done',
+  'option.equipment': 'what there is to train with: {choices}, or none; {start} where left out',
+  'option.minutes': 'minutes of every session, {least} to {most}; as planned where left out',
+  'option.form': 'movements chosen for patterns',
+  'option.lifted':
+    'sets as heavy as so many repetitions allow, {least} to {most} kilograms, 1 to {repetitions} times: the weights follow from them',
 
   'roster.empty': 'The roster is empty; its first line has to name columns: {columns}.',
   'roster.fields': '{given} fields; allowed: {expected}, as in the header.',

@@ -3,7 +3,7 @@ import type { RunningGuide } from '../../plan/running/document.js';
 import { categoryTitle } from '../../words/category-name.js';
 import { distancesOf } from '../../words/running/distances.js';
 import { effortSpan } from '../../words/running/effort-span.js';
-import { heartSpanText } from '../../words/running/heart-text.js';
+import { guideHeart } from '../../words/running/heart-text.js';
 import type { RunningView } from './running-view.js';
 
 /** How each kind of run is run: pace, heart rate, and how hard it should feel. */
@@ -15,16 +15,16 @@ export function guideCards(view: RunningView): TemplateResult {
 }
 
 function guideCard({ words, method, running }: RunningView, guide: RunningGuide): TemplateResult {
-  const { category, pace, heart, effort } = guide;
+  const { category, pace, heart, bands, effort } = guide;
   const { per, paceAlone } = distancesOf(words, running.wishes.unit);
   return html`<li data-category=${category}>
     <b><span class="kind-mark" aria-hidden="true"></span>${categoryTitle(words, method, category)}</b>
     ${pace ? html`<p class="pace">${paceAlone(pace)} <small>${per}</small></p>` : nothing}
     ${
-      heart
+      heart && bands
         ? html`<p>
             <span class="quiet">${words.say('running.guide.heart')}</span>
-            ${words.say('running.beats', { beats: heartSpanText(words, heart) })}
+            ${guideHeart(words, heart, bands)}
           </p>`
         : nothing
     }

@@ -1,11 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { LiftedSet, StrengthRequest } from '../../plan/strength/wishes.js';
-import type { Problem } from '../../problem.js';
-import { readNumber } from '../../words/read-number.js';
+import type { StrengthRequest } from '../../plan/strength/wishes.js';
 import { maximumLine } from '../../words/strength/maximum-line.js';
 import { movementName } from '../../words/strength/movement-text.js';
-import { textField } from '../fields/text-field.js';
-import { notANumber } from '../inputs/not-a-number.js';
+import { amountField } from '../fields/amount-field.js';
 import type { StrengthView } from './strength-view.js';
 
 const parts = ['kilograms', 'repetitions'] as const;
@@ -33,7 +30,10 @@ function liftedItem(view: StrengthView, movement: string): TemplateResult {
   const { words, method, strength } = view;
   const maximum = strength.maxima.find((each) => each.movement === movement);
   return html`<li>
-    ${parts.map((part) => partField(view, { movement, part, name: movementName(words, method, movement) }))}
+    <fieldset class="concrete-inputs">
+      <legend>${movementName(words, method, movement)}</legend>
+      ${parts.map((part) => partField(view, { movement, part }))}
+    </fieldset>
     ${maximum ? html`<p class="quiet">${maximumLine(words, maximum)}</p>` : nothing}
   </li>`;
 }
@@ -41,69 +41,49 @@ function liftedItem(view: StrengthView, movement: string): TemplateResult {
 interface Part {
   readonly movement: string;
   readonly part: (typeof parts)[number];
-  readonly name: string;
 }
 
-function partField(view: StrengthView, { movement, part, name }: Part): TemplateResult {
+function partField(view: StrengthView, { movement, part }: Part): TemplateResult {
   const { words, strength, desk } = view;
   const told = strength.wishes.lifted.find((each) => each.movement === movement);
-  const id = `strength-${movement}-${part}`;
-  const label = words.say(`strength.lifted.${part}`, { movement: name });
-  return textField(view, {
-    id,
-    label,
-    keys: 'decimal',
-    value: desk.held.get(id) ?? (told ? words.number(told[part]) : ''),
-    set: (text): StrengthRequest | Problem => {
-      const number = readNumber(text);
-      if (number === null && text.trim() !== '') return notANumber(label, text);
-      return withPart(view, { movement, part, number }, told);
-    },
+  const held = desk.held.get(idOf(movement, part));
+  return amountField(view, {
+    id: idOf(movement, part),
+    label: words.say(`strength.lifted.${part}`),
+    value: told?.[part] ?? (held === undefined ? null : Number(held)),
+    set: (number) => withPart(view, { movement, part, number }),
   });
 }
 
-interface Given {
-  readonly movement: string;
-  readonly part: (typeof parts)[number];
+const idOf = (movement: string, part: string): string => `strength-${movement}-${part}`;
+
+interface Given extends Part {
   readonly number: number | null;
 }
 
 /** A set needs both its numbers: one alone is held until the other is there, and one taken out takes out the set. */
-function withPart(
-  { strength, desk }: StrengthView,
-  { movement, part, number }: Given,
-  told?: LiftedSet,
-): StrengthRequest {
-  const others = strength.wishes.lifted.filter((each) => each.movement !== movement);
+function withPart({ strength, desk }: StrengthView, { movement, part, number }: Given): StrengthRequest {
+  const told = strength.wishes.lifted.find((each) => each.movement === movement);
+  const others = strength.wishes.lifted.filter((each) => each !== told);
   const other = part === 'kilograms' ? 'repetitions' : 'kilograms';
-  const idOf = (each: string): string => `strength-${movement}-${each}`;
-  const held = desk.held.get(idOf(other));
+  const held = desk.held.get(idOf(movement, other));
   const second = told?.[other] ?? (held === undefined ? null : Number(held));
-  if (number === null || second === null) {
-    desk.hold(idOf(part), number === null ? null : String(number));
-    if (told && number === null) desk.hold(idOf(other), String(told[other]));
-    return { ...desk.request, lifted: others };
-  }
-  const values = { [part]: number, [other]: second };
-  desk.hold(idOf(other), null);
-  desk.hold(idOf(part), null);
-  return {
-    ...desk.request,
-    lifted: [...others, { movement, kilograms: values['kilograms'] ?? 0, repetitions: values['repetitions'] ?? 0 }],
-  };
+  if (number !== null && second !== null)
+    return {
+      ...desk.request,
+      lifted: [...others, { movement, kilograms: 0, repetitions: 0, [part]: number, [other]: second }],
+    };
+  desk.hold(idOf(movement, part), number === null ? null : String(number));
+  if (told) desk.hold(idOf(movement, other), String(told[other]));
+  return { ...desk.request, lifted: others };
 }
 
 function ageField(view: StrengthView): TemplateResult {
   const { words, strength, desk } = view;
-  const label = words.say('strength.age');
-  return textField(view, {
+  return amountField(view, {
     id: 'strength-age',
-    label,
-    keys: 'numeric',
-    value: strength.wishes.age === null ? '' : words.number(strength.wishes.age),
-    set: (text): StrengthRequest | Problem => {
-      const age = text.trim() === '' ? null : readNumber(text);
-      return age === null && text.trim() !== '' ? notANumber(label, text) : { ...desk.request, age };
-    },
+    label: words.say('strength.age'),
+    value: strength.wishes.age,
+    set: (age): StrengthRequest => ({ ...desk.request, age }),
   });
 }

@@ -1,13 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { StrengthBlock, StrengthSession } from '../../plan/strength/document.js';
-import { leftOutLine, roughMinutes, sessionTitle, timeLine } from '../../words/strength/session-text.js';
+import { leftOutLines, roughMinutes, sessionTitle, timeLine } from '../../words/strength/session-text.js';
 import { exerciseItem } from './exercise-item.js';
 import type { StrengthView } from './strength-view.js';
 
 /** A session set by set: warm-up, movements alone or in turn, cool-down; what it takes, and what did not fit. */
 export function sessionCard(view: StrengthView, session: StrengthSession, index: number): TemplateResult {
   const { words, method } = view;
-  const leftOut = leftOutLine(words, method, session);
   return html`<section class="strength-session" data-category="strength" aria-labelledby="strength-session-${index}">
     <header>
       <h4 id="strength-session-${index}">${sessionTitle(words, session, index)}</h4>
@@ -18,7 +17,7 @@ export function sessionCard(view: StrengthView, session: StrengthSession, index:
       ${easyItem(view, 'cool-down', session.coolDown)}
     </ol>
     ${session.blocks.length > 0 ? html`<p class="quiet">${timeLine(words, session)}</p>` : nothing}
-    ${leftOut === '' ? nothing : html`<p>${leftOut}</p>`}
+    ${leftOutLines(words, method, session).map((line) => html`<p>${line}</p>`)}
   </section>`;
 }
 

@@ -85,7 +85,9 @@ export const strengthStyles = css`
     flex-wrap: wrap;
     gap: 0 12px;
     align-items: baseline;
+    position: relative;
     padding-block: 4px;
+    padding-inline-start: 16px;
     min-block-size: 32px;
     cursor: pointer;
   }
@@ -93,8 +95,8 @@ export const strengthStyles = css`
   .exercise > summary::before {
     content: '+';
     color: var(--accent);
-    inline-size: 0.6em;
-    margin-inline-end: -4px;
+    position: absolute;
+    inset-inline-start: 0;
   }
 
   .exercise[open] > summary::before {
@@ -107,7 +109,6 @@ export const strengthStyles = css`
 
   .exercise summary .quiet {
     flex-basis: 100%;
-    padding-inline-start: 16px;
     font-size: var(--small);
   }
 
@@ -121,6 +122,15 @@ export const strengthStyles = css`
     border-inline-start: 3px solid var(--alert);
   }
 
+  /* The names of movements are long. */
+  .exercise .field {
+    grid-template-columns: auto minmax(0, 1fr);
+  }
+
+  .exercise .field > select {
+    max-inline-size: 24em;
+  }
+
   .rest {
     font-size: var(--small);
     padding-inline-start: 16px;
@@ -131,18 +141,12 @@ export const strengthStyles = css`
     gap: 12px;
   }
 
-  .lifted li {
-    display: grid;
-    grid-template-columns: repeat(auto-fit, minmax(min(17em, 100%), 1fr));
-    gap: 4px 24px;
-    align-items: start;
+  .lifted legend {
+    font-weight: 600;
+    padding-block-end: 4px;
   }
 
-  .lifted .text {
-    padding-inline: 8px;
-  }
-
-  .lifted .hint:empty {
-    display: none;
+  .lifted .field label {
+    font-weight: 400;
   }
 `;

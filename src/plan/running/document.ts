@@ -2,7 +2,7 @@ import type { HeartBand } from '../../training/running/heart-rate.js';
 import type { EqualTime } from '../../training/running/equal-times.js';
 import type { RunPart } from '../../training/running/run-session.js';
 import type { Span } from '../../training/running/span.js';
-import type { RunningId } from '../../training/method/running-rules.js';
+import type { BandId, RunningId } from '../../training/method/running-rules.js';
 import type { CategoryId } from '../../training/method/ids.js';
 import type { RunningWishes } from './wishes.js';
 
@@ -30,6 +30,8 @@ export interface RunningGuide {
   readonly pace: Span | null;
   /** Beats a minute; null where the highest heart rate is not known. */
   readonly heart: Span | null;
+  /** The bands of the position stand that these are in; null where `heart` is. */
+  readonly bands: { readonly from: BandId; readonly to: BandId } | null;
 }
 
 /** A session made concrete. */
@@ -79,7 +81,7 @@ export interface PlanRunning {
   /** Null where no pace is known. */
   readonly basis: RunningBasis | null;
   readonly guides: readonly RunningGuide[];
-  /** What the race is worth at other distances; empty where there is none. */
+  /** What the race or the threshold pace is worth at other distances; empty where no pace is known. */
   readonly equalTimes: readonly EqualTime[];
   /** Null where neither it nor the age is told. */
   readonly highest: HighestHeart | null;

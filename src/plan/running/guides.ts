@@ -1,6 +1,6 @@
 import type { RunningKind, RunningRules } from '../../training/method/running-rules.js';
 import { speedOf } from '../../training/running/distance.js';
-import { heartBands, heartSpan, highestAt, type Heart } from '../../training/running/heart-rate.js';
+import { bandAt, heartBands, heartSpan, highestAt, type Heart } from '../../training/running/heart-rate.js';
 import { speedAt } from '../../training/running/oxygen.js';
 import type { Span } from '../../training/running/span.js';
 import type { HighestHeart, PlanRunning, RunningBasis, RunningGuide } from './document.js';
@@ -18,12 +18,17 @@ export function guidesOf(
   basis: RunningBasis | null,
   heart: Heart | null,
 ): readonly RunningGuide[] {
-  return rules.kinds.map((kind) => ({
-    category: kind.id,
-    effort: { from: kind.effort.least, to: kind.effort.most },
-    pace: basis && paceOf(speedsOf(basis, kind)),
-    heart: heart && heartSpan(kind.uptake, heart, rules.heart.bands),
-  }));
+  const { bands } = rules.heart;
+  return rules.kinds.map((kind) => {
+    const beats = heart && heartSpan(kind.uptake, heart, bands);
+    return {
+      category: kind.id,
+      effort: { from: kind.effort.least, to: kind.effort.most },
+      pace: basis && paceOf(speedsOf(basis, kind)),
+      heart: beats,
+      bands: heart && beats && { from: bandAt(beats.from, heart, bands), to: bandAt(beats.to, heart, bands) },
+    };
+  });
 }
 
 const paceOf = ({ from, to }: Span): Span => ({ from: speedOf(to), to: speedOf(from) });

@@ -1,10 +1,10 @@
 import type { Outcome, Problem } from '../../problem.js';
 import { dayOf } from '../../training/season/iso-date.js';
 import { faultyDate } from '../faulty-date.js';
-import { between, object, oneOf, orNull, readAs, text, type Reader } from '../fields.js';
+import { between, number, object, oneOf, orNull, readAs, text, type Reader } from '../fields.js';
 import { distanceUnits, runningLimits, type RaceResult, type RunningWishes } from './wishes.js';
 
-type Limit = Exclude<keyof typeof runningLimits, 'metres' | 'seconds' | 'speed'>;
+type Limit = Exclude<keyof typeof runningLimits, 'metres' | 'speed'>;
 
 const within = (limit: keyof typeof runningLimits): Reader<number> => {
   const { least, most } = runningLimits[limit];
@@ -13,7 +13,7 @@ const within = (limit: keyof typeof runningLimits): Reader<number> => {
 
 const race: Reader<RaceResult | undefined> = object(({ take, need }) => {
   const metres = need('metres', within('metres'));
-  const seconds = need('seconds', within('seconds'));
+  const seconds = need('seconds', number);
   const date = take('date', orNull(text)) ?? null;
   return metres === undefined || seconds === undefined ? undefined : { metres, seconds, date };
 });

@@ -40,6 +40,7 @@ export const runningPlanSchema = <T extends v.GenericSchema>(values: T) =>
         effort: span,
         pace: v.nullable(span),
         heart: v.nullable(span),
+        bands: v.nullable(v.strictObject({ from: v.picklist(bandIds), to: v.picklist(bandIds) })),
       }),
     ),
     equalTimes: v.array(

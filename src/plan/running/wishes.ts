@@ -39,15 +39,14 @@ export type RunningRequest = {
     (Pick<RaceResult, 'metres' | 'seconds'> & { readonly date?: string | null | undefined }) | null | undefined;
 };
 
-/** What may be told, ends included; years, beats a minute, kilograms, metres, seconds. */
+/** What may be told, ends included; years, beats a minute, kilograms, metres, seconds a kilometre. */
 export const runningLimits = {
   metres: { least: 800, most: 100_000 },
-  seconds: { least: 60, most: 172_800 },
   thresholdPace: { least: 150, most: 720 },
   age: { least: 5, most: 110 },
   highestHeart: { least: 100, most: 240 },
   restingHeart: { least: 25, most: 120 },
   weight: { least: 20, most: 300 },
-  /** Metres a minute: slower than a walk or faster than any record is a slip of the finger. */
+  /** Metres a minute, which limit the time of a race: slower than a walk or faster than any record is a slip of the finger. */
   speed: { least: 60, most: 480 },
 } as const;

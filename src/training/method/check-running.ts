@@ -1,7 +1,7 @@
 import type { Problem } from '../../problem.js';
 import type { Method } from './document.js';
 import { duplicates } from './duplicates.js';
-import type { RunningRules } from './running-rules.js';
+import { bandIds, type RunningRules } from './running-rules.js';
 
 /** Faults of how a method makes running concrete that no single field shows. */
 export function checkRunning({ running }: Method): Problem[] {
@@ -14,6 +14,7 @@ export function checkRunning({ running }: Method): Problem[] {
       least <= most ? [] : [wrongOrder(`${path}.most`, most, { before: 'least', after: 'most' })],
     ),
     ...longRests(running),
+    ...bandOrder(running),
     ...ascending('running.equal_times.distances', running.equal_times.distances),
     ...(['uptake', 'reserve', 'highest'] as const).flatMap((edge) =>
       ascending(
@@ -37,6 +38,17 @@ function spans({ kinds, heart, energy }: RunningRules): readonly (readonly [stri
     ['running.energy.cross', energy.cross],
     ['running.energy.strength', energy.strength],
   ];
+}
+
+/** Bands have one order, from least to most. */
+function bandOrder({ heart: { bands } }: RunningRules): Problem[] {
+  // A band that stands twice is told as that.
+  if (new Set(bands.map(({ id }) => id)).size < bands.length) return [];
+  return bandIds.flatMap((id, index): Problem[] => {
+    const value = bands[index]?.id;
+    if (value === id) return [];
+    return [{ path: `running.heart.bands[${index}].id`, value, code: 'not-one-of', allowed: { choices: [id] } }];
+  });
 }
 
 /** With longer rests bouts could not be cut so that the parts add up to the session. */

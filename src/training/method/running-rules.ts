@@ -20,7 +20,7 @@ export interface EasyPart {
 
 /** The hard part of a session, cut into bouts. */
 export interface Bouts {
-  /** Minutes that a bout should have; one that is left alone may be half as long again. */
+  /** Minutes that a bout should have; it comes out as long as makes the parts add up to the session. */
   readonly work: number;
   /** Easy minutes between two bouts. */
   readonly rest: number;

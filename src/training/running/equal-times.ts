@@ -44,23 +44,26 @@ export function equalTimes(race: RunTime, rules: RunningRules['equal_times']): r
   return rules.distances.map((metres) => equalTime(race, { metres, uptake }, rules));
 }
 
+/** People type 21.1 km for a half marathon: a thousandth is no other distance. */
+const isAbout = (one: number, other: number): boolean => Math.abs(one - other) < one / 1000;
+
 function equalTime(
   race: RunTime,
   { metres, uptake }: { readonly metres: number; readonly uptake: number },
   rules: RunningRules['equal_times'],
 ): EqualTime {
-  const isSame = metres === race.metres;
+  const isSame = isAbout(metres, race.metres);
   const riegel = riegelSeconds(race, metres);
   const byUptake = isSame ? race.seconds : secondsFor(uptake, metres);
   const quick = Math.min(riegel, byUptake);
   const late = Math.max(riegel, byUptake);
-  const isMarathon = metres >= marathonMetres && race.metres < marathonMetres;
+  const isMarathon = metres >= marathonMetres && race.metres < marathonMetres && !isSame;
   const isOutside = [race.seconds, quick, late].some(
     (seconds) => seconds < rules.least_seconds || seconds > rules.most_seconds,
   );
   const widened = isSame ? null : isMarathon ? 'marathon' : isOutside ? 'outside' : null;
   const latest = Math.max(
-    isMarathon && !isSame ? riegel + rules.marathon_minutes * 60 : 0,
+    isMarathon ? riegel + rules.marathon_minutes * 60 : 0,
     late * (isOutside && !isSame ? 1 + rules.outside_share : 1),
   );
   if (isSame) return { metres, riegel, uptake: byUptake, from: race.seconds, to: race.seconds, widened };

@@ -83,3 +83,12 @@ export function heartBands({ highest, resting }: Heart, bands: readonly Intensit
 /** The band that a share of the reserve belongs to: it begins at its lower edge, so 0.395 is light. */
 export const bandOfReserve = (share: number, bands: readonly IntensityBand[]): BandId | undefined =>
   bands.findLast(({ reserve }) => share >= reserve)?.id;
+
+/** The band of a heart rate: by the reserve, or by the highest rate alone where resting is not known. */
+export function bandAt(beats: number, { highest, resting }: Heart, bands: readonly IntensityBand[]): BandId {
+  const found =
+    resting === null
+      ? bands.findLast((band) => beats / highest >= band.highest)?.id
+      : bandOfReserve(reserveAt(beats, { highest, resting }), bands);
+  return found ?? 'very-light';
+}

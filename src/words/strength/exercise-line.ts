@@ -14,18 +14,14 @@ export function setsText(words: Words, { sets, repetitions, seconds, eachSide }:
 }
 
 /**
- * How hard, and how many sets there would be with more time.
+ * How hard.
  *
- * @example 'effort 8 of 10, 2 repetitions in hand; 4 sets with more time'
+ * @example 'effort 8 of 10, 2 repetitions in hand'
  */
-export function howHard(words: Words, { effort, inHand, sets, wishedSets }: Exercise): string {
+export function howHard(words: Words, { effort, inHand }: Exercise): string {
   const feel = words.say('strength.effort', { effort });
-  const left = inHand === null ? '' : words.say('strength.in-hand', { count: inHand });
-  const more = sets < wishedSets ? words.say('strength.fewer-sets', { count: wishedSets }) : '';
-  return joined('; ', [joined(', ', [feel, left]), more]);
+  return inHand === null ? feel : `${feel}, ${words.say('strength.in-hand', { count: inHand })}`;
 }
-
-const joined = (by: string, parts: readonly string[]): string => parts.filter((part) => part !== '').join(by);
 
 /** How heavy: "30 kg"; empty where no set has told it. */
 export const weightText = (words: Words, { kilograms }: Exercise): string =>

@@ -47,10 +47,13 @@ export const timeLine = (words: Words, { seconds, minutes, spare }: StrengthSess
     spare: roughMinutes(words, spare),
   });
 
-/** What did not fit, the most important first; empty where all did. */
-export function leftOutLine(words: Words, method: Method, { leftOut }: StrengthSession): string {
-  if (leftOut.length === 0) return '';
-  return words.say('strength.left-out', {
-    movements: words.list(leftOut.map(({ movement }) => movementName(words, method, movement))),
-  });
+/** What did not fit, the most important first, and what would have more sets with more time; empty where all fits. */
+export function leftOutLines(words: Words, method: Method, { leftOut, blocks }: StrengthSession): readonly string[] {
+  const exercises = blocks.flatMap((block) => block.exercises);
+  const fewer = exercises.filter(({ sets, wishedSets }) => sets < wishedSets);
+  return [['strength.left-out', leftOut] as const, ['strength.more-sets', fewer] as const].flatMap(([key, list]) =>
+    list.length === 0
+      ? []
+      : [words.say(key, { movements: words.list(list.map(({ movement }) => movementName(words, method, movement))) })],
+  );
 }

@@ -8,14 +8,18 @@ export interface Ran {
   readonly errors: string;
 }
 
-/** The world around a run: files by their paths, and what stands on standard input. */
+/** The world around a run: files by their paths, what stands on standard input, and the day it is. */
 export interface World {
   readonly files?: Readonly<Record<string, string>>;
   readonly input?: string;
+  readonly today?: string;
 }
 
 /** Runs the command without a process. */
-export async function ran(argv: readonly string[], { files = {}, input = '' }: World = {}): Promise<Ran> {
+export async function ran(
+  argv: readonly string[],
+  { files = {}, input = '', today = '2027-04-11' }: World = {},
+): Promise<Ran> {
   const written = { output: '', errors: '' };
   const io: CliIo = {
     readFile: (path) => {
@@ -24,6 +28,7 @@ export async function ran(argv: readonly string[], { files = {}, input = '' }: W
       return content === undefined ? Promise.reject(missing) : Promise.resolve(content);
     },
     readInput: () => Promise.resolve(input),
+    today: () => today,
     version: () => Promise.resolve('1.2.3'),
     write: (text) => (written.output += text),
     writeError: (text) => (written.errors += text),

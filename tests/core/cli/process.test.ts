@@ -65,6 +65,24 @@ describe('weekwright as a process', () => {
     expect(output).toContain('\nThis week costs 2; no week costs less.\n');
   });
 
+  it('makes running concrete, and knows what day it is', async () => {
+    const line = 'running --race 10k=45:00 --race-date 2020-02-29';
+    const { code, output, errors } = await spawned(line.split(' '));
+    expect([code, errors]).toEqual([0, '']);
+    const days = Number(/^- The race was ([\d,]+) days ago/m.exec(output)?.[1]?.replace(',', ''));
+    const since = (Date.now() - Date.UTC(2020, 1, 29)) / 86_400_000;
+    // Where it runs it may be tomorrow already, or yesterday still.
+    expect(Math.abs(days - since)).toBeLessThan(1.6);
+    // 2700 × 2.10975^1.06: Riegel 1981.
+    expect(output).toMatch(/^half marathon .* 1:39:17 /m);
+  });
+
+  it('fills strength sessions', async () => {
+    const { code, output, errors } = await spawned('strength --equipment none --lang de'.split(' '));
+    expect([code, errors]).toEqual([0, '']);
+    expect(output).toMatch(/^Schwerer: Einheiten von \d+ Minuten und \d+ Minuten\.$/m);
+  });
+
   it('ends with 2 and a message on the error stream where an option is wrong', async () => {
     const { code, output, errors } = await spawned(['plan', '--hours', '25']);
     expect({ code, output, errors }).toEqual({ code: 2, output: '', errors: '--hours is 25; allowed: 0.5 to 20.\n' });

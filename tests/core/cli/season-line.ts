@@ -1,6 +1,5 @@
-import { expect } from 'vitest';
 import { planWeek, type PlanSeason } from '../../../src/plan.js';
-import { ran } from './fake-io.js';
+import { jsonOf } from './pages.js';
 
 export const usualLine = 'season --hours 4 --most-hours 6 --event half-marathon --date 2027-04-11 --weeks 16';
 
@@ -24,7 +23,5 @@ interface SeasonDocument extends PlanSeason {
 
 /** The document of a line that is answered. */
 export async function documentOf(argv: readonly string[], files: Readonly<Record<string, string>> = {}) {
-  const { code, output, errors } = await ran([...argv, '--json'], { files });
-  expect([code, errors]).toEqual([0, '']);
-  return JSON.parse(output) as SeasonDocument;
+  return (await jsonOf(argv, { files })) as SeasonDocument;
 }

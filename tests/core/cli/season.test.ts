@@ -1,14 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { linesOf, ran } from './fake-io.js';
+import { paragraph } from './pages.js';
 import { also, documentOf, plannedSeason } from './season-line.js';
 
 const usual = also();
-
-/** The lines of a paragraph of the page, from the one that matches on. */
-function paragraph(output: string, first: RegExp): readonly string[] {
-  const found = output.split('\n\n').find((each) => first.test(each));
-  return found?.trimEnd().split('\n') ?? [];
-}
 
 describe('weekwright season', () => {
   // Worked out by hand in tests/reference/season/worked-season.test.ts.
@@ -140,7 +135,7 @@ describe('weekwright season --help', () => {
     expect(output).not.toMatch(/--(?:date|weeks|rise|taper-weeks|phases|by-hand)\b/);
   });
 
-  it('names both commands where none is given', async () => {
+  it('is named where no command is given', async () => {
     const { output } = await ran(['--help']);
     expect(output).toMatch(/^ {2}weekwright season --date DATE/m);
     expect(output).toContain('weekwright season --help');

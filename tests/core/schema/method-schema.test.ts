@@ -41,6 +41,7 @@ const acrossFields = [
   /^running\.(kinds\[\d+\]\.(uptake|effort)|heart\.spread|energy\.(cross|strength))\.most: wrong-order$/,
   /^running\.(equal_times\.distances\[\d+\]|heart\.bands\[\d+\]\.(uptake|reserve|highest)): wrong-order$/,
   /^running\.kinds\[\d+\]\.bouts\.rest: out-of-range$/,
+  /^running\.heart\.bands\[\d+\]\.id: not-one-of$/,
   /^strength\.((stages|patterns|movements)\[\d+\]\.id|order\[\d+\]|sessions\[\d+\]\[\d+\]): duplicate$/,
   /^strength\.stages\[\d+\]\.(phases|levels): (missing|unknown-field)$/,
   /^strength\.(stages\[\d+\]\.doses\.\w+\.sets\.most|maximum\.table\[\d+\]\.(repetitions|share)|progress\.most|dose\.(sessions|main)\.most): wrong-order$/,

@@ -1,14 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import clubMethod from '../../../../demo/club-method.json';
-import { createPlanner } from '../../../../src/plan.js';
 import type { PlanRequest } from '../../../../src/plan/document.js';
 import type { PlanRunning } from '../../../../src/plan/running/document.js';
 import type { RunningRequest } from '../../../../src/plan/running/wishes.js';
 import { runningOf } from '../../../reference/running/running-door.js';
-import { validator } from '../../schema/published.js';
 import { defaultDocument, documentWith, plannerOf, valueOf } from '../../training/method/documents.js';
 
-const isPlan = validator('plan');
 const week: Omit<PlanRequest, 'running'> = { hours: 8, phase: 'build', level: 'trained', event: '10k' };
 
 /** The running of a request by a coach's own method. */
@@ -134,12 +131,17 @@ describe('a method with running of its own', () => {
     expect(bands.map(({ from }) => from)).toEqual([120, 140, 160, 190]);
   });
 
-  // 100 − 2 × 60 is less than no beats.
-  test('gives plans as their schema says, whatever equation it was read with', async () => {
-    const steep = [{ id: 'steep', from: 100, slope: 2 }];
-    const created = await createPlanner(documentWith('running.heart.estimates', steep));
-    if (!created.ok) return;
-    isPlan(valueOf(created.value.plan({ hours: 4, running: { age: 60, restingHeart: 60 } })));
-    expect(isPlan.errors).toBeNull();
+  // 150 − 60 are 90 beats: no use to a heart that has as many at rest.
+  test.each([
+    [89, true],
+    [90, false],
+    [95, false],
+  ])('with an estimate of 90 beats and %d at rest tells heart rates: %s', async (restingHeart, isKnown) => {
+    const steep = [{ id: 'steep', from: 150, slope: 1 }];
+    const { highest, guides, bands } = await withOwn('heart.estimates', steep, { age: 60, restingHeart });
+    expect(highest).toEqual({ beats: 90, from: 'age', estimates: [{ id: 'steep', beats: 90 }] });
+    expect(guides.map(({ heart }) => heart !== null)).toEqual([isKnown, isKnown, isKnown]);
+    expect(bands.length > 0).toBe(isKnown);
+    for (const { heart } of guides) expect((heart?.to ?? 0) - (heart?.from ?? 0)).toBeGreaterThanOrEqual(0);
   });
 });

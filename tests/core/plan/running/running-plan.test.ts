@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { builtInPlanner, planWeek } from '../../../../src/plan.js';
 import { faultyDate } from '../../../../src/plan/faulty-date.js';
 import { planPartNames } from '../../../../src/plan/plan-part.js';
+import { makeRunning } from '../../../../src/plan/running/make-running.js';
 import { sessionsOf } from '../../../../src/plan/sessions-of.js';
+import { builtInMethod } from '../../../../src/training/method/built-in.js';
 import { categoryIds } from '../../../../src/training/method/ids.js';
 import { planWithRunning, runningOf } from '../../../reference/running/running-door.js';
 import { valueOf } from '../../training/method/documents.js';
@@ -26,9 +28,9 @@ describe('the running of a plan', () => {
       ...{ basis: null, equalTimes: [], highest: null, bands: [], metres: null, energy: null, notices: [] },
     });
     expect(running.guides).toEqual([
-      { category: 'slow', effort: { from: 2, to: 4 }, pace: null, heart: null },
-      { category: 'tempo', effort: { from: 5, to: 6 }, pace: null, heart: null },
-      { category: 'intervals', effort: { from: 7, to: 9 }, pace: null, heart: null },
+      { category: 'slow', effort: { from: 2, to: 4 }, pace: null, heart: null, bands: null },
+      { category: 'tempo', effort: { from: 5, to: 6 }, pace: null, heart: null, bands: null },
+      { category: 'intervals', effort: { from: 7, to: 9 }, pace: null, heart: null, bands: null },
     ]);
     expect(running.sessions.length).toBeGreaterThan(0);
     expect(running.sessions.filter(({ metres, energy }) => metres !== null || energy !== null)).toEqual([]);
@@ -128,6 +130,15 @@ describe('energy of a plan', () => {
     expect(strength?.energy?.to).toBeCloseTo((strength?.minutes ?? NaN) * 6.3, 9);
     expect(sessions.filter((each) => each.parts.length > 0 && each.energy !== null)).toEqual([]);
     expect(energy).toBeNull();
+  });
+
+  test('of a week without sessions is none where the weight is known, and not known where it is not', () => {
+    const plan = planWithRunning({ running: { thresholdPace: 300 } });
+    const empty = { ...plan, sessions: { strength: [], slow: [], tempo: [], intervals: [], cross: [] } };
+    const { wishes } = plan.running;
+    const none = { from: 0, to: 0 };
+    expect(makeRunning(empty, wishes, builtInMethod)).toMatchObject({ metres: none, energy: null, sessions: [] });
+    expect(makeRunning(empty, { ...wishes, weight: 60 }, builtInMethod).energy).toEqual(none);
   });
 
   test('doubles with the weight', () => {

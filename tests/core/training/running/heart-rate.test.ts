@@ -59,9 +59,12 @@ describe('heartBands(heart, bands)', () => {
   });
 
   test('begin with a whole beat that is their edge, whatever rounding errors say', () => {
-    // 0.57 × 200 and 0.64 × 200; 0.3 × 100 + 80 and so on.
     expect(heartBands({ highest: 200, resting: null }, bands).map(({ from }) => from)).toEqual([114, 128, 154, 192]);
     expect(heartBands({ highest: 180, resting: 80 }, bands).map(({ from }) => from)).toEqual([110, 120, 140, 170]);
+    // 0.55 × 200 is a little more than 110 in floating point.
+    const own = bands.map((band) => (band.id === 'light' ? { ...band, highest: 0.55 } : band));
+    expect(0.55 * 200).toBeGreaterThan(110);
+    expect(heartBands({ highest: 200, resting: null }, own)[0]).toEqual({ id: 'light', from: 110, to: 127 });
   });
 
   test('end with the highest rate, an estimated one rounded', () => {
@@ -73,10 +76,13 @@ describe('heartBands(heart, bands)', () => {
     expect(heartBands({ highest: 180.5, resting: 60 }, bands).at(-1)?.to).toBe(181);
   });
 
-  // Both are within what a request may tell.
+  // Edges at 121.2, 121.6, 122.4 and 123.6: light would have to end before it begins, so there is none.
   test('never end before they begin, even where there are only four beats between rest and the highest', () => {
-    for (const { from, to } of heartBands({ highest: 124, resting: 120 }, bands))
-      expect(to).toBeGreaterThanOrEqual(from);
+    expect(heartBands({ highest: 124, resting: 120 }, bands)).toEqual([
+      { id: 'moderate', from: 122, to: 122 },
+      { id: 'vigorous', from: 123, to: 123 },
+      { id: 'near-maximal', from: 124, to: 124 },
+    ]);
   });
 });
 
