@@ -7,6 +7,7 @@ import { distancesOf } from '../words/running/distances.js';
 import { effortSpan } from '../words/running/effort-span.js';
 import { heartSpanText } from '../words/running/heart-text.js';
 import { raceName } from '../words/running/race-name.js';
+import { wideningLine } from '../words/running/widening-line.js';
 import type { Words } from '../words/words.js';
 import { under } from './paragraphs.js';
 import type { Speech } from './speech.js';
@@ -53,7 +54,7 @@ function tableOf(columns: readonly Column[]): string {
 const marks = ['¹', '²'];
 
 /** What the race is worth at other distances, with a note for each reason why a range is wider. */
-export function equalTimesTable(words: Words, { equalTimes }: PlanRunning): string {
+export function equalTimesTable(words: Words, method: Method, { equalTimes }: PlanRunning): string {
   const reasons = wideningReasons.filter((reason) => equalTimes.some(({ widened }) => widened === reason));
   const markOf = ({ widened }: EqualTime): string => (widened ? ` ${marks[reasons.indexOf(widened)] ?? ''}` : '');
   const headings = (['distance', 'time', 'riegel', 'uptake'] as const).map((column) =>
@@ -65,7 +66,7 @@ export function equalTimesTable(words: Words, { equalTimes }: PlanRunning): stri
     clockTime(each.riegel),
     clockTime(each.uptake),
   ]);
-  const notes = reasons.map((reason, index) => `${marks[index] ?? ''} ${words.say(`running.equal.${reason}`)}`);
+  const notes = reasons.map((reason, index) => `${marks[index] ?? ''} ${wideningLine(words, method, reason)}`);
   return [textTable([headings, ...rows], ['left', 'left', 'right', 'right']), ...notes].join('\n');
 }
 

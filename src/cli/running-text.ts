@@ -33,7 +33,7 @@ export function runningText(speech: Speech, method: Method, { week, running }: M
     under(words.say('running.guides'), guideTable(speech, method, running)),
     runsOfWeek(words, method, running),
     sums(speech, running),
-    equalTimes(words, running),
+    equalTimes(words, method, running),
     heartLines(words, method, running).join('\n'),
     bandTable(words, running),
     under(words.say('running.box.basis'), reason ?? ''),
@@ -78,10 +78,10 @@ function runHead(
   return [head, ...facts].join(' · ');
 }
 
-function equalTimes(words: Words, running: PlanRunning): string {
+function equalTimes(words: Words, method: Method, running: PlanRunning): string {
   const { basis } = running;
   return basis
-    ? [words.say('running.box.equal'), uptakeLine(words, basis), equalTimesTable(words, running)].join('\n')
+    ? [words.say('running.box.equal'), uptakeLine(words, basis), equalTimesTable(words, method, running)].join('\n')
     : '';
 }
 

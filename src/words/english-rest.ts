@@ -267,20 +267,24 @@ export const rest: Messages = {
   'movement-how.goblet-squat': 'Hold a dumbbell upright before the chest and squat.',
   'movement-how.barbell-squat': 'Bar across the upper back; squat with a steady trunk and stand up.',
   'movement-how.bridge': 'Lie on the back, feet on the floor; lift the hips until the body is straight.',
-  'movement-how.single-leg-bridge': 'As the bridge, with one foot on the floor and the other leg held out straight.',
+  'movement-how.single-leg-bridge':
+    'Lie on the back, one foot on the floor, the other leg held out straight; lift the hips.',
   'movement-how.dumbbell-hinge': 'Hips go back, dumbbells slide down the thighs; back straight, knees soft.',
   'movement-how.barbell-deadlift': 'Lift the bar from the floor along the legs, back straight, and set it down.',
   'movement-how.step-up': 'Step onto a low, firm step with one leg and come down slowly.',
   'movement-how.split-squat': 'One foot in front, one behind; the back knee goes down to just above the floor.',
-  'movement-how.dumbbell-split-squat': 'As the split squat, with a dumbbell in each hand.',
+  'movement-how.dumbbell-split-squat':
+    'One foot in front, one behind, a dumbbell in each hand; the back knee goes down.',
   'movement-how.raised-split-squat': 'Back foot on a bench, a dumbbell in each hand; lower the back knee.',
   'movement-how.calf-raise': 'Rise onto the balls of both feet with straight knees and come down slowly.',
   'movement-how.step-calf-raise': 'Balls of both feet on a step; rise, then let the heels sink below the step.',
-  'movement-how.single-leg-calf-raise': 'As off a step with both, on one leg; one hand steadies.',
+  'movement-how.single-leg-calf-raise':
+    'Ball of one foot on a step; rise, then let the heel sink below it. One hand steadies.',
   'movement-how.dumbbell-calf-raise': 'One leg off a step, a dumbbell on the same side, the other hand steadies.',
   'movement-how.seated-calf-raise': 'Sit with bent knees; press the hands on the thighs and lift the heels.',
   'movement-how.bent-knee-calf-raise': 'Knees a little bent throughout; rise onto the balls of both feet.',
-  'movement-how.single-leg-bent-knee-calf-raise': 'As with both legs, on one; one hand steadies.',
+  'movement-how.single-leg-bent-knee-calf-raise':
+    'On one leg, knee a little bent throughout; rise onto the ball of the foot. One hand steadies.',
   'movement-how.side-leg-raise': 'Lie on the side and lift the straight upper leg, toes forward.',
   'movement-how.band-side-steps': 'Band around the ankles, knees soft; step to one side, then back.',
   'movement-how.dead-bug': 'On the back, knees over hips; lower one arm and the other leg, back stays flat.',
@@ -357,6 +361,7 @@ export const rest: Messages = {
     '{field} is {value}; allowed: a day from the week of the start ({start}) on, within {most} weeks.',
   'problem.expected.time': 'a time such as 45:00 or 1:39:17',
   'problem.expected.race': 'a distance and a time such as 10k 45:00',
+  'problem.out-of-range.until': '{field} is {value}; allowed: {most} or earlier.',
   'quantity.weekly_hours': 'hours a week',
   'quantity.season_phase': 'season phase',
   'quantity.athlete_level': 'athlete level',
@@ -475,9 +480,9 @@ export const rest: Messages = {
   'running.equal.riegel': 'Law of endurance',
   'running.equal.uptake': 'Oxygen uptake',
   'running.equal.marathon':
-    'For half of marathon runners the law of endurance is ten minutes or more too fast: the slower end is later by that.',
+    'For half of marathon runners the law of endurance is ten minutes or more too fast: the slower end is later by {minutes}.',
   'running.equal.outside':
-    'Outside the 3.5 to 230 minutes for which the law was found: the slower end is later by 5 per cent.',
+    'Outside {least} to {most}, for which the law was found: the slower end is later by {share}.',
   'running.uptake':
     'It implies a greatest oxygen uptake of about {uptake} ml a kilogram a minute; {held} of it is held for {time}.',
   'running.highest.measured': 'Highest heart rate {beats}, as measured.',
@@ -497,6 +502,7 @@ export const rest: Messages = {
   'running.estimate.gellish': 'Gellish 2007',
   'running.beats.in-band': '{beats} a minute, {band}',
   'running.beats.in-bands': '{beats} a minute, {from} to {to}',
+  'running.share': '{kind}: {least} to {most} of it.',
   'running-notice.old-race': 'The race was {days} days ago: after more than {limit} days its paces may fit no longer.',
   'running-notice.race-outside':
     'A race of {seconds} is outside {least} to {most}, for which times over other distances were found: take paces and times with care.',
@@ -900,15 +906,18 @@ export const rest: Messages = {
     'Pain that grows during a set or lasts to the next day: leave the movement out and see a physiotherapist or a doctor. Heavy lifts are learned with a qualified coach.',
   'strength.headline.one': '{stage}: one session of {sessions}.',
   'strength.more-sets': 'With more time, more sets of: {movements}.',
+  'strength.next.one': 'One or two repetitions more than asked for, twice in a row: go on with {least} kg.',
   'strength-notice.one-session':
     'One session a week keeps what is there; trials in runners that gained had {usual} to {most}.',
   'strength-notice.many-sessions': '{count} strength sessions: trials in runners had {most} at most.',
-  'strength-notice.few-main': '{session}: {count} main lifts; trials in runners had at least {least} in a session.',
+  'strength-notice.few-main': {
+    one: '{session}: {count} main lift; trials in runners had at least {least} in a session.',
+    other: '{session}: {count} main lifts; trials in runners had at least {least} in a session.',
+  },
   'strength-notice.many-landings': '{session} has {landings} landings; trials had {most} at most.',
   'strength-notice.no-weights': {
-    one: 'The weight of {count} movement follows once a set of it is told, under “Weights”; until then go by effort.',
-    other:
-      'The weights of {count} movements follow once a set of each is told, under “Weights”; until then go by effort.',
+    one: 'The weight of one movement follows once a set of it is told; until then go by effort.',
+    other: 'The weights of {count} movements follow once a set of each is told; until then go by effort.',
   },
   'strength-notice.form-out-of-reach': '{movement} needs what is not there: the usual form stands in for it.',
   'strength-notice.no-movement': 'There is no form of {pattern} for what there is to train with.',

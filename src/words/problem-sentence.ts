@@ -19,7 +19,9 @@ export function problemSentence(words: Words, problem: Problem): string {
 function problemKey({ code, allowed }: Problem): string {
   const key = `problem.${code}`;
   if (code === 'out-of-range' && allowed['most'] === undefined) return `${key}.least`;
-  if (code === 'out-of-range' && allowed['least'] === undefined) return `${key}.most`;
+  // A most that is a text is a day.
+  if (code === 'out-of-range' && allowed['least'] === undefined)
+    return typeof allowed['most'] === 'string' ? `${key}.until` : `${key}.most`;
   if (code === 'unknown-field' && allowed['fields'] !== undefined) return `${key}.fields`;
   if (code === 'unknown-name' && allowed['names'] !== undefined) return `${key}.names`;
   if (code === 'no-value' && overIn(allowed) !== null) return `${key}.nothing-left`;

@@ -1,5 +1,6 @@
 import { agree } from './agree.js';
 import { formulasRace, roundedRace } from './built-in-sheet.js';
+import { concreteRace } from './concrete.js';
 import { race, type Finish, type Race } from './measure.js';
 import { seasonRace } from './season.js';
 import { sweepRace } from './sweep.js';
@@ -12,6 +13,7 @@ const races: readonly (() => Race)[] = [
   planRace,
   sweepRace,
   seasonRace,
+  concreteRace,
   () => syntheticRace('wide', 1),
   () => syntheticRace('narrow', 1),
   () => syntheticRace('wide', 6),

@@ -2,11 +2,11 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { EqualTime } from '../../training/running/equal-times.js';
 import { clockTime } from '../../words/running/clock-time.js';
 import { raceName } from '../../words/running/race-name.js';
-import { uptakeLine } from '../../words/running/uptake-line.js';
+import { wideningLine } from '../../words/running/widening-line.js';
 import type { RunningView } from './running-view.js';
 
 /** What the race is worth at other distances, by both equations, and the range that can honestly be told. */
-export function equalTimesTable({ words, running }: RunningView): TemplateResult {
+export function equalTimesTable({ words, method, running }: RunningView): TemplateResult {
   const { basis, equalTimes } = running;
   if (!basis) return html``;
   const reasons = (['marathon', 'outside'] as const).filter((reason) =>
@@ -14,8 +14,7 @@ export function equalTimesTable({ words, running }: RunningView): TemplateResult
   );
   const range = ({ from, to }: EqualTime): string =>
     from === to ? clockTime(from) : words.say('running.span', { from: clockTime(from), to: clockTime(to) });
-  return html`<p>${uptakeLine(words, basis)}</p>
-    <div class="scroll" tabindex="0" role="region" aria-label=${words.say('running.box.equal')}>
+  return html`<div class="scroll" tabindex="0" role="region" aria-label=${words.say('running.box.equal')}>
       <table class="equal-times">
         <thead>
           <tr>
@@ -41,6 +40,6 @@ export function equalTimesTable({ words, running }: RunningView): TemplateResult
       </table>
     </div>
     ${reasons.map(
-      (reason, index) => html`<p class="quiet"><sup>${index + 1}</sup> ${words.say(`running.equal.${reason}`)}</p>`,
+      (reason, index) => html`<p class="quiet"><sup>${index + 1}</sup> ${wideningLine(words, method, reason)}</p>`,
     )}`;
 }

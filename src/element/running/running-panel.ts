@@ -2,11 +2,10 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { RunningRequest } from '../../plan/running/wishes.js';
 import { runningHeadline } from '../../words/running/running-headline.js';
 import { runningNoticeLine } from '../../words/running/running-notice-line.js';
-import { runningReasons } from '../../words/running/running-reasons.js';
 import { box } from '../concrete/box.js';
 import type { ConcreteView } from '../concrete/concrete-panel.js';
 import { noteList } from '../concrete/note-list.js';
-import { reasonList } from '../concrete/reason-list.js';
+import { basisBox } from './basis-box.js';
 import { equalTimesTable } from './equal-times-table.js';
 import { guideCards } from './guide-cards.js';
 import { heartBox } from './heart-box.js';
@@ -16,7 +15,7 @@ import type { RunningView } from './running-view.js';
 
 /** Running made concrete: the answer in a sentence, what it is worked out from, how each kind is run, and every run. */
 export function runningPanel(view: ConcreteView<RunningRequest>): TemplateResult {
-  const { words, plan, method, desk } = view;
+  const { words, plan, desk } = view;
   const { running } = plan;
   if (!running) return html``;
   const full: RunningView = { ...view, running };
@@ -30,7 +29,7 @@ export function runningPanel(view: ConcreteView<RunningRequest>): TemplateResult
     <div class="boxes">
       ${box(view, 'running', 'heart', () => heartBox(full))}
       ${running.equalTimes.length > 0 ? box(view, 'running', 'equal', () => equalTimesTable(full)) : nothing}
-      ${box(view, 'running', 'basis', () => reasonList(runningReasons(words, method)))}
+      ${box(view, 'running', 'basis', () => basisBox(full))}
     </div>
     <div class="visually-hidden" role="status">${desk.message}</div>`;
 }

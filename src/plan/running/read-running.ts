@@ -64,8 +64,8 @@ function acrossFields({ race: result, today, highestHeart, restingHeart }: Runni
           {
             path: 'restingHeart',
             value: restingHeart,
-            code: 'wrong-order' as const,
-            allowed: { before: 'restingHeart', after: 'highestHeart' },
+            code: 'out-of-range' as const,
+            allowed: { least: runningLimits.restingHeart.least, most: highestHeart - 1 },
           },
         ]
       : []),

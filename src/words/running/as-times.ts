@@ -8,7 +8,10 @@ export function asTimes(problem: Problem, unit: DistanceUnit): Problem {
   const isPace = problem.path.endsWith('thresholdPace');
   if (!isPace && !problem.path.endsWith('seconds')) return problem;
   const times = isPace ? metresIn[unit] / 1000 : 1;
-  const told = (value: unknown): unknown => (typeof value === 'number' ? clockTime(value * times) : value);
-  const allowed = Object.entries(problem.allowed).map(([name, value]) => [name, told(value)] as const);
-  return { ...problem, value: told(problem.value), allowed: Object.fromEntries(allowed) };
+  const told = (value: unknown, round: (seconds: number) => number): unknown =>
+    typeof value === 'number' ? clockTime(round(Math.round(value * times * 1e6) / 1e6)) : value;
+  // What is told as allowed has to be.
+  const inwards = (name: string): ((seconds: number) => number) => (name === 'least' ? Math.ceil : Math.floor);
+  const allowed = Object.entries(problem.allowed).map(([name, value]) => [name, told(value, inwards(name))] as const);
+  return { ...problem, value: told(problem.value, Math.round), allowed: Object.fromEntries(allowed) };
 }

@@ -37,12 +37,15 @@ export function distancesOf(words: Words, unit: DistanceUnit): Distances {
         distance: between(words.number(from / metres, digits), words.number(to / metres, digits)),
       }),
     pace: ({ from, to }) => words.say('running.pace', { pace: between(rounded(from), rounded(to)), per }),
-    paceAlone: ({ from, to }) => `${rounded(from)}–${rounded(to)}`,
+    paceAlone: ({ from, to }) => dashed(rounded(from), rounded(to)),
     per,
     toUnit,
     toKilometre: (seconds) => (seconds * 1000) / metres,
   };
 }
+
+/** "5:20–6:15"; one where both ends are the same. */
+export const dashed = (from: string, to: string): string => (from === to ? from : `${from}–${to}`);
 
 /** Metres of a bout: in tens, for nobody measures a path to the metre. */
 export const shortMetres = (words: Words, { from, to }: Span): string => {

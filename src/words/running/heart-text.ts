@@ -3,9 +3,10 @@ import { runningRules } from '../../plan/running/running-ground.js';
 import type { Method } from '../../training/method/document.js';
 import type { Span } from '../../training/running/span.js';
 import type { Words } from '../words.js';
+import { dashed } from './distances.js';
 
 /** Beats a minute: "124–144". */
-export const heartSpanText = (words: Words, { from, to }: Span): string => `${words.number(from)}–${words.number(to)}`;
+export const heartSpanText = (words: Words, { from, to }: Span): string => dashed(words.number(from), words.number(to));
 
 /** "124–144 a minute, moderate to vigorous" */
 export function guideHeart(words: Words, heart: Span, bands: NonNullable<RunningGuide['bands']>): string {

@@ -33,4 +33,4 @@ export const shareText = (words: Words, { share }: Exercise): string =>
 
 /** What to go on with when more is managed; empty where no weight is known. */
 export const nextText = (words: Words, { next }: Exercise): string =>
-  next ? words.say('strength.next', { least: next.least, most: next.most }) : '';
+  next ? words.say(next.least === next.most ? 'strength.next.one' : 'strength.next', { ...next }) : '';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bandIds } from '../../../../src/training/method/running-rules.js';
-import { heartLines, heartSpanText } from '../../../../src/words/running/heart-text.js';
+import { guideHeart, heartLines, heartSpanText } from '../../../../src/words/running/heart-text.js';
 import { runningOf } from '../../../reference/running/running-door.js';
 import { planner } from '../planned.js';
 import { english, german, languages, leaksIn } from '../sheet/languages.js';
@@ -44,6 +44,15 @@ describe('heartLines(words, method, running)', () => {
 describe('what goes with it', () => {
   test('beats are whole, with a dash between', () => {
     expect(heartSpanText(english, { from: 124, to: 144 })).toBe('124–144');
+  });
+
+  test('the bands that they are in are named, one band once', () => {
+    const heart = { from: 124, to: 144 };
+    expect(guideHeart(english, heart, { from: 'moderate', to: 'vigorous' })).toBe(
+      '124–144 a minute, moderate to vigorous',
+    );
+    expect(guideHeart(english, heart, { from: 'vigorous', to: 'vigorous' })).toBe('124–144 a minute, vigorous');
+    expect(guideHeart(german, heart, { from: 'light', to: 'moderate' })).toBe('124–144 je Minute, leicht bis mittel');
   });
 
   test('every band has a name', () => {

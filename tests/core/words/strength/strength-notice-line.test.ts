@@ -89,7 +89,7 @@ describe('strengthNoticeLine(words, method, { notice, strength })', () => {
   test('counts the movements without a weight', () => {
     const line = (count: number): string =>
       strengthNoticeLine(english, method, { notice: notice('no-weights', { count }), strength: onDays });
-    expect(line(1)).toMatch(/^The weight of 1 movement follows once /);
+    expect(line(1)).toMatch(/^The weight of one movement follows once /);
     expect(line(4)).toMatch(/^The weights of 4 movements follow once /);
   });
 
