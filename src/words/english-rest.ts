@@ -284,7 +284,7 @@ export const rest: Messages = {
   'movement-how.seated-calf-raise': 'Sit with bent knees; press the hands on the thighs and lift the heels.',
   'movement-how.bent-knee-calf-raise': 'Knees a little bent throughout; rise onto the balls of both feet.',
   'movement-how.single-leg-bent-knee-calf-raise':
-    'On one leg, knee a little bent throughout; rise onto the ball of the foot. One hand steadies.',
+    'On one leg, knee a little bent throughout; rise onto the ball. One hand steadies.',
   'movement-how.side-leg-raise': 'Lie on the side and lift the straight upper leg, toes forward.',
   'movement-how.band-side-steps': 'Band around the ankles, knees soft; step to one side, then back.',
   'movement-how.dead-bug': 'On the back, knees over hips; lower one arm and the other leg, back stays flat.',
@@ -928,6 +928,8 @@ export const rest: Messages = {
   'strength-notice.from-65':
     'From 65 on two sessions a week keep strength, and guidance asks for balance and strength on three days.',
   'strength-notice.nothing-fits': '{session}: {minutes} minutes are too few for a movement with its sets.',
+  'strength-notice.not-heavy':
+    'Without a weight the main lifts are not heavy: {repetitions} repetitions stand in for it. Trials that improved running economy used weights, and jumps.',
   'strength-reason.first-steps':
     'Novices are advised two or three days a week at loads of 60 to 70 per cent, good for eight to twelve repetitions. Ours stay a little lighter, with three repetitions in hand, and leave jumps for later; sets and rest are ours.',
   'strength-reason.heavier':

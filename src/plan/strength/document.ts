@@ -81,6 +81,7 @@ export const strengthNoticeCodes = [
   'few-main',
   'many-landings',
   'no-weights',
+  'not-heavy',
   'form-out-of-reach',
   'no-movement',
   'legs-spared',

@@ -1,5 +1,6 @@
 import type { StrengthRules } from '../../training/method/strength-rules.js';
 import type { FilledSets } from '../../training/strength/fill-session.js';
+import { repetitionsOf } from '../../training/strength/session-time.js';
 import { shareOfMaximum } from '../../training/strength/share-of-maximum.js';
 import { nextWeights, roundedDown } from '../../training/strength/weights.js';
 import type { Exercise, StrengthMaximum } from './document.js';
@@ -19,7 +20,7 @@ export function exerciseOf({ candidate, sets }: FilledSets, ground: WeightGround
     role,
     sets,
     wishedSets: mostSets,
-    repetitions: movement.held ? null : dose.repetitions,
+    repetitions: movement.held ? null : repetitionsOf(movement, dose),
     seconds: movement.held ? dose.seconds : null,
     eachSide: movement.each_side,
     effort: dose.effort,

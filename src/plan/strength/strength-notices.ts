@@ -23,6 +23,7 @@ export function strengthNotices(ground: NoticeGround): readonly StrengthNotice[]
     ...ofForms(ground),
     ...ofPatterns(ground),
     ...ofWeights(ground),
+    ...ofLightLifts(ground),
     ...ground.sessions.flatMap((session, index) => ofSession(session, index, ground)),
   ];
 }
@@ -78,6 +79,16 @@ function ofWeights({ sessions }: NoticeGround): StrengthNotice[] {
   const untold = exercises.filter(({ share, kilograms }) => share !== null && kilograms === null);
   const count = new Set(untold.map(({ movement }) => movement)).size;
   return count > 0 ? [notice('no-weights', { values: { count } })] : [];
+}
+
+/** Main lifts that a stage wants heavy, and that no weight makes so. */
+function ofLightLifts({ sessions, ground: { stage } }: NoticeGround): StrengthNotice[] {
+  const { main } = stage.doses;
+  const exercises = sessions.flatMap(({ blocks }) => blocks.flatMap((block) => block.exercises));
+  const isLight = exercises.some(
+    ({ role, repetitions }) => role === 'main' && main && repetitions !== null && repetitions > main.repetitions,
+  );
+  return isLight && main?.unweighted ? [notice('not-heavy', { values: { repetitions: main.unweighted } })] : [];
 }
 
 function ofSession(

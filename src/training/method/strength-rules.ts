@@ -52,6 +52,8 @@ export interface Movement {
 export interface Dose {
   readonly sets: { readonly least: number; readonly most: number };
   readonly repetitions: number;
+  /** Repetitions where no weight can be put on the movement; as many as with one where left out. */
+  readonly unweighted?: number | undefined;
   /** Repetitions that one could still do at the end of a set; null where they are not counted: jumps. */
   readonly in_hand: number | null;
   /** Seconds of a movement that is held. */

@@ -31,6 +31,7 @@ export const movementsSchema = v.pipe(v.array(movement), v.maxLength(200));
 const dose = v.strictObject({
   sets: wholeSpan(1, 10),
   repetitions: wholeBetween(1, 50),
+  unweighted: v.optional(wholeBetween(1, 50)),
   in_hand: v.nullable(wholeBetween(0, 10)),
   seconds: wholeBetween(1, 300),
   rest: wholeBetween(0, 600),

@@ -16,13 +16,19 @@ export interface BlockTime {
 /** Nobody rests 87 seconds: a rest that is worked out is in whole steps of so many. */
 const clockStep = 5;
 
+/** Repetitions of a set: more where there is no weight that would make few of them hard. */
+export const repetitionsOf = (
+  { loaded }: Pick<Movement, 'loaded'>,
+  { repetitions, unweighted = repetitions }: Pick<Dose, 'repetitions' | 'unweighted'>,
+): number => (loaded ? repetitions : unweighted);
+
 /** Seconds of work in one set: repetitions, or the time that a movement is held, twice where it has sides. */
 export function workSeconds(
-  movement: Pick<Movement, 'held' | 'each_side'>,
-  dose: Pick<Dose, 'repetitions' | 'seconds'>,
+  movement: Pick<Movement, 'held' | 'each_side' | 'loaded'>,
+  dose: Pick<Dose, 'repetitions' | 'unweighted' | 'seconds'>,
   time: Pick<StrengthRules['time'], 'seconds_a_repetition'>,
 ): number {
-  const oneSide = movement.held ? dose.seconds : dose.repetitions * time.seconds_a_repetition;
+  const oneSide = movement.held ? dose.seconds : repetitionsOf(movement, dose) * time.seconds_a_repetition;
   return movement.each_side ? 2 * oneSide : oneSide;
 }
 

@@ -103,10 +103,7 @@ describe('weekwright running with wrong options', () => {
     ['--highest-heart 241', '--highest-heart is 241; allowed: 100 to 240.'],
     ['--resting-heart 24', '--resting-heart is 24; allowed: 25 to 120.'],
     ['--resting-heart 121', '--resting-heart is 121; allowed: 25 to 120.'],
-    [
-      '--highest-heart 110 --resting-heart 115',
-      '--resting-heart is 115; allowed: 25 to 109.',
-    ],
+    ['--highest-heart 110 --resting-heart 115', '--resting-heart is 115; allowed: 25 to 109.'],
     ['--weight 19.9', '--weight is 19.9; allowed: 20 to 300.'],
     ['--weight 301', '--weight is 301; allowed: 20 to 300.'],
     ['--weight 62,5', '--weight is "62,5"; it has to be a number.'],

@@ -4,7 +4,7 @@ import method from '../../../shared/methods/default.json' with { type: 'json' };
 import { singleTime, workSeconds } from '../../../src/training/strength/session-time.js';
 
 const { time } = method.strength;
-const plain = { held: false, each_side: false };
+const plain = { held: false, each_side: false, loaded: true };
 /** Seconds of one set of so many repetitions. */
 const work = (repetitions: number): number => workSeconds(plain, { repetitions, seconds: 30 }, time);
 /** Minutes of movements one after the other, with as much rest between movements as between sets. */

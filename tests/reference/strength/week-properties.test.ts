@@ -162,7 +162,9 @@ describe('the strength of any week by the built-in method', () => {
     'has no two sessions that are copies',
     () => {
       check(({ sessions }) => {
-        const contents = sessions.map((each) =>
+        // Where nothing fits there is nothing that could be a copy.
+        const filled = sessions.filter(({ blocks }) => blocks.length > 0);
+        const contents = filled.map((each) =>
           JSON.stringify(exercises(each).map(({ movement, sets }) => [movement, sets])),
         );
         expect(new Set(contents).size).toBe(contents.length);

@@ -59,15 +59,16 @@ describe('a session of strength', () => {
     const short = only({ minutes: 20 }, made);
     expect(whole.leftOut).toEqual([]);
     expect(short).toMatchObject({ minutes: 20, plannedMinutes: 40, warmUp: 240, coolDown: 60 });
-    // Squats 2 (15 + 15 + 48) + 90 + 45 = 291 and single legs 321, both in turns with calves, where a rest of 150 leaves 87
-    // after the other’s set, in whole steps 90; jumps 15 + 90 + 15 + 45, the plank 80: 857 of 900 seconds.
+    // Squats 2 (15 + 15 + 48) + 90 + 45 = 291, in turns with calves, where a rest of 150 leaves 87 after the other’s set, in
+    // whole steps 90; single legs 2 (30 + 15 + 90) + 45 + 45 = 360, for calves without a weight take 15 on each side; jumps
+    // 15 + 90 + 15 + 45, the plank 80: 896 of 900 seconds.
     expect(movements(short)).toEqual([
       'squat-jump 2',
       'goblet-squat 2 + dumbbell-calf-raise 2',
       'raised-split-squat 2 + single-leg-bent-knee-calf-raise 2',
       'side-plank 1',
     ]);
-    expect(short.seconds).toBe(240 + 165 + 291 + 321 + 80 + 60);
+    expect(short.seconds).toBe(240 + 165 + 291 + 360 + 80 + 60);
     expect(short.leftOut).toEqual([
       { pattern: 'hip-abduction', movement: 'band-side-steps' },
       { pattern: 'pull', movement: 'dumbbell-row' },

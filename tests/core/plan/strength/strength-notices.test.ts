@@ -118,6 +118,20 @@ about('no-weights', () => {
   });
 });
 
+about('not-heavy', () => {
+  const told = [{ code: 'not-heavy', level: 'note', values: { repetitions: 15 } }];
+  const heavy = { ...two, phase: 'build' } as const;
+
+  test('is a note where a heavy stage has no weight for its main lifts, once for the week', () => {
+    expect(noticesOf('not-heavy', { equipment: [] }, heavy)).toEqual(told);
+    expect(noticesOf('not-heavy', { forms: { squat: 'squat' } }, heavy)).toEqual(told);
+  });
+  test('is not with weights for all of them, nor in a stage that is not heavy', () => {
+    expect(noticesOf('not-heavy', {}, heavy)).toEqual([]);
+    expect(noticesOf('not-heavy', { equipment: [] }, { ...two, phase: 'base' })).toEqual([]);
+  });
+});
+
 about('legs-spared', () => {
   test('is a note for the session before a hard run', () => {
     const days = [strength(40), [{ category: 'tempo', minutes: 30 } as const], [], strength(40), [], [], []];

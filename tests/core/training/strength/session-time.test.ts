@@ -1,18 +1,28 @@
 import { describe, expect, test } from 'vitest';
 import { easyParts } from '../../../../src/training/strength/easy-parts.js';
-import { pairTime, singleTime, workSeconds } from '../../../../src/training/strength/session-time.js';
+import { pairTime, repetitionsOf, singleTime, workSeconds } from '../../../../src/training/strength/session-time.js';
 
 describe('the work of a set', () => {
   const dose = { repetitions: 8, seconds: 40 };
   const time = { seconds_a_repetition: 3 };
 
   test.each([
-    ['counted', { held: false, each_side: false }, 24],
-    ['counted on each side', { held: false, each_side: true }, 48],
-    ['held', { held: true, each_side: false }, 40],
-    ['held on each side', { held: true, each_side: true }, 80],
+    ['counted', { held: false, each_side: false, loaded: true }, 24],
+    ['counted on each side', { held: false, each_side: true, loaded: true }, 48],
+    ['held', { held: true, each_side: false, loaded: false }, 40],
+    ['held on each side', { held: true, each_side: true, loaded: false }, 80],
   ])('that is %s', (_, movement, seconds) => {
     expect(workSeconds(movement, dose, time)).toBe(seconds);
+  });
+
+  test.each([
+    ['as many with a weight', { loaded: true }, { repetitions: 5, unweighted: 15 }, 5],
+    ['more without one', { loaded: false }, { repetitions: 5, unweighted: 15 }, 15],
+    ['as many where nothing else is said', { loaded: false }, { repetitions: 5 }, 5],
+  ])('has %s', (_, movement, repetitions, count) => {
+    expect(repetitionsOf(movement, repetitions)).toBe(count);
+    const whole = { held: false, each_side: false, ...movement };
+    expect(workSeconds(whole, { ...repetitions, seconds: 30 }, { seconds_a_repetition: 3 })).toBe(3 * count);
   });
 });
 

@@ -44,6 +44,11 @@ const cases: readonly (readonly [StrengthNotice, string, string])[] = [
     'Vorsicht: Einheit 1, Dienstag hat 240 Landungen; in Studien waren es höchstens 200.',
   ],
   [
+    notice('not-heavy', { repetitions: 15 }),
+    'Without a weight the main lifts are not heavy: 15 repetitions stand in for it. Trials that improved running economy used weights, and jumps.',
+    'Ohne Gewicht sind die Hauptübungen nicht schwer: Dafür stehen 15 Wiederholungen. Studien, in denen die Laufökonomie besser wurde, nutzten Gewichte und Sprünge.',
+  ],
+  [
     notice('form-out-of-reach', {}, { movement: 'barbell-squat', pattern: 'squat' }),
     'Squat with a barbell needs what is not there: the usual form stands in for it.',
     'Kniebeuge mit Langhantel braucht etwas, das nicht da ist: Dafür steht die übliche Form.',
@@ -104,7 +109,17 @@ describe('strengthNoticeLine(words, method, { notice, strength })', () => {
   });
 
   test('leaves no gap for any code, pattern, number or session in either language', () => {
-    const values = { usual: 2, most: 3, least: 2, count: 1, landings: 240, age: 70, sessions: 1, minutes: 5 };
+    const values = {
+      usual: 2,
+      most: 3,
+      least: 2,
+      count: 1,
+      landings: 240,
+      age: 70,
+      sessions: 1,
+      minutes: 5,
+      repetitions: 15,
+    };
     for (const code of strengthNoticeCodes)
       for (const count of [0, 1, 2])
         for (const pattern of patternIds)
