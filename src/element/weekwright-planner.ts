@@ -203,7 +203,9 @@ export class WeekwrightPlanner extends LitElement {
   #replan(): void {
     const { planner } = this.#methods;
     if (!planner) return;
-    this.#week.replan(planner, this.#late.maker(planner), this.#request(planner));
+    // The request first: making it, panels take over what the page says.
+    const request = this.#request(planner);
+    this.#week.replan(planner, this.#late.maker(planner), request);
   }
 
   #request({ method }: Planner): PlanRequest {

@@ -8,6 +8,7 @@ export function box<R>(
 ): TemplateResult {
   return html`<details
     class="box ${panel}-${id}"
+    ?open=${desk.isOpen(id)}
     @toggle=${({ currentTarget }: Event) => {
       if (currentTarget instanceof HTMLDetailsElement) desk.toggle(id, currentTarget.open);
     }}

@@ -1,6 +1,6 @@
 import { render, type LitElement, type TemplateResult } from 'lit';
 import type { Plan } from '../../plan/document.js';
-import type { PlanPart } from '../../plan/plan-part.js';
+import type { PlanCompletion, PlanPart } from '../../plan/plan-part.js';
 import type { Outcome, Problem } from '../../problem.js';
 import type { Method } from '../../training/method/document.js';
 import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
@@ -23,6 +23,8 @@ export interface ConcreteDesk<R> extends FieldDesk<R> {
   /** What a listener is told. */
   readonly message: string;
   hold(id: string, text: string | null): void;
+  /** What was typed into a field no longer counts. */
+  forget(id: string): void;
   isOpen(box: string): boolean;
   toggle(box: string, isOpen: boolean): void;
 }
@@ -55,12 +57,17 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
   drafts: ReadonlyMap<string, Draft> = new Map();
   held: ReadonlyMap<string, string> = new Map();
   message = '';
+  /** The last request that could be read: acts go on from it. */
   request: R;
   readonly #seat: ConcreteSeat;
   readonly #parts: ConcreteParts<R>;
+  readonly #start: R;
   readonly #open = new Set<string>();
+  /** What the page or a person has asked for last. */
+  #asked: R;
   #page: ConcretePage | null = null;
-  /** What is wrong with what the page says. */
+  /** What is wrong with what the page says, before it is a request and after. */
+  #pageFaults: readonly Problem[] = [];
   #faults: readonly Problem[] = [];
   #view: FullView | null = null;
   #method: Method | null = null;
@@ -68,16 +75,18 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
   constructor(seat: ConcreteSeat, parts: ConcreteParts<R>, start: R) {
     this.#seat = seat;
     this.#parts = parts;
+    this.#start = start;
+    this.#asked = start;
     this.request = start;
   }
 
   /** What changes with every act; a plan made before is stale where it is another. */
   get version(): unknown {
-    return this.request;
+    return this.#asked;
   }
 
   get problems(): readonly Problem[] {
-    return this.#faults;
+    return [...this.#pageFaults, ...this.#faults];
   }
 
   /** Takes over what the page says, where that is something new. */
@@ -85,32 +94,39 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
     if (this.#page?.given === given && this.#page?.text === text) return;
     this.#page = { given, text };
     const begun = this.#parts.begin(this.#page);
-    this.#faults = begun.ok ? [] : begun.problems;
-    if (begun.ok) this.request = begun.value;
+    this.#pageFaults = begun.ok ? [] : begun.problems;
+    if (!begun.ok) return;
+    this.#asked = begun.value;
     this.drafts = new Map();
     this.held = new Map();
   }
 
-  /** The plan with this panel's part; where the page asks for what cannot be, that is told and the part is left out. */
+  /** The plan with this panel's part; where what is asked for cannot be, that is told, and the last that could be stays. */
   complete(plan: Plan, method: Method): Plan {
     this.#method = method;
-    const read = this.#parts.part.read(this.#parts.ask(this.request), method);
-    if (!read.ok) this.#faults = read.problems;
-    return read.ok ? read.value(plan) : plan;
+    const read = this.#read(this.#asked);
+    this.#faults = read.ok ? [] : read.problems.map((problem) => this.#parts.told(problem, this.#asked));
+    const usable = [this.#asked, this.request, this.#start].find((request) => this.#read(request).ok);
+    const made = usable ? this.#read(usable) : null;
+    if (usable) this.request = usable;
+    return made?.ok ? made.value(plan) : plan;
   }
 
   act(request: R, field?: TypedField): void {
-    if (!this.#method) return;
-    const read = this.#parts.part.read(this.#parts.ask(request), this.#method);
+    const read = this.#read(request);
     const [problem] = read.ok ? [] : read.problems;
     if (problem) {
       this.refuse(problem, field);
       return;
     }
-    this.#forget(field?.id);
-    this.request = request;
+    if (field) this.forget(field.id);
     this.message = '';
-    this.#seat.finish();
+    // What was only chosen or held is no other plan.
+    const isSame = told(request) === told(this.#asked);
+    this.#pageFaults = [];
+    if (!isSame) this.#asked = request;
+    if (isSame) this.#update();
+    else this.#seat.finish();
   }
 
   refuse(problem: Problem, field?: TypedField): void {
@@ -127,6 +143,11 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
     else held.set(id, text);
     this.held = held;
     this.#update();
+  }
+
+  forget(id: string): void {
+    const drafts = new Map(this.drafts);
+    if (drafts.delete(id)) this.drafts = drafts;
   }
 
   isOpen(box: string): boolean {
@@ -150,12 +171,16 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
     return false;
   }
 
-  #forget(id: string | undefined): void {
-    const drafts = new Map(this.drafts);
-    if (id !== undefined && drafts.delete(id)) this.drafts = drafts;
+  #read(request: R): Outcome<PlanCompletion> {
+    if (!this.#method) return { ok: false, problems: [] };
+    return this.#parts.part.read(this.#parts.ask(request), this.#method);
   }
 
   #update(): void {
     this.#seat.host.requestUpdate();
   }
 }
+
+/** What a request tells: what is null is not told. */
+const told = (request: object): string =>
+  JSON.stringify(request, (_, value: unknown) => (value === null ? undefined : value));

@@ -22,6 +22,23 @@ export const concreteStyles = css`
     align-items: start;
   }
 
+  /* Where a label and its field do not fit beside each other, one goes under the other. */
+  .concrete-inputs .field {
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: space-between;
+  }
+
+  .concrete-inputs .field > :is(.hint, input[type='range']) {
+    flex: 1 0 100%;
+    max-inline-size: 100%;
+  }
+
+  .concrete-inputs :is(.date, .text, select) {
+    max-inline-size: 100%;
+    min-inline-size: 0;
+  }
+
   .concrete-inputs .date,
   .concrete-inputs .text {
     padding-inline: 8px;
@@ -105,8 +122,7 @@ export const concreteStyles = css`
     text-align: start;
   }
 
-  .box td,
-  .box tbody th {
+  .box .scroll :is(td, tbody th) {
     white-space: nowrap;
   }
 

@@ -1,27 +1,29 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { runningRules } from '../../plan/running/running-ground.js';
-import { distanceUnits, type RunningRequest } from '../../plan/running/wishes.js';
+import { distanceUnits, runningLimits, type RunningRequest } from '../../plan/running/wishes.js';
 import type { Problem } from '../../problem.js';
 import { clockTime, readClock } from '../../words/running/clock-time.js';
 import { distancesOf } from '../../words/running/distances.js';
 import { raceName } from '../../words/running/race-name.js';
-import { readNumber } from '../../words/read-number.js';
+import { amountField } from '../fields/amount-field.js';
 import { choiceField } from '../fields/choice-fields.js';
 import { dateField } from '../fields/fields.js';
 import { textField } from '../fields/text-field.js';
-import { notANumber } from '../inputs/not-a-number.js';
 import type { RunningView } from './running-view.js';
 
 /** The distance that is chosen while no time is known for it. */
 const heldDistance = 'running-distance';
+/** There while another distance than the usual ones is chosen. */
+const heldOther = 'running-other';
 const other = 'other';
+const timeId = 'running-time';
 
 /** A race with its time, or a threshold pace; and what people count distances in. */
 export function raceInputs(view: RunningView): TemplateResult {
   const { words, running } = view;
   return html`<fieldset class="concrete-inputs">
     <legend class="visually-hidden">${words.say('running.inputs')}</legend>
-    ${distanceField(view)} ${view.desk.held.get(heldDistance) === other ? kilometresField(view) : nothing}
+    ${distanceField(view)} ${isOther(view) ? kilometresField(view) : nothing}
     ${chosenMetres(view) === null ? nothing : timeField(view)} ${running.wishes.race ? raceDateField(view) : nothing}
     ${thresholdField(view)}
     ${choiceField(view, {
@@ -36,50 +38,55 @@ export function raceInputs(view: RunningView): TemplateResult {
 
 /** The distance of the race, or the one that waits for its time; null where none is chosen. */
 function chosenMetres({ running, desk }: RunningView): number | null {
-  const held = Number(desk.held.get(heldDistance));
-  return Number.isFinite(held) && held > 0 ? held : (running.wishes.race?.metres ?? null);
+  const held = desk.held.get(heldDistance);
+  return held === undefined ? (running.wishes.race?.metres ?? null) : Number(held);
+}
+
+const usualDistances = ({ method }: RunningView): readonly number[] => runningRules(method).equal_times.distances;
+
+function isOther(view: RunningView): boolean {
+  const metres = chosenMetres(view);
+  return view.desk.held.has(heldOther) || (metres !== null && !usualDistances(view).includes(metres));
 }
 
 function distanceField(view: RunningView): TemplateResult {
-  const { words, method, desk } = view;
-  const usual = runningRules(method).equal_times.distances;
+  const { words, desk } = view;
   const metres = chosenMetres(view);
-  const isOther = desk.held.get(heldDistance) === other || (metres !== null && !usual.includes(metres));
-  const value = isOther ? other : metres === null ? '' : String(metres);
-  const choices = [
-    { value: '', text: words.say('running.input.distance.none') },
-    ...usual.map((each) => ({ value: String(each), text: raceName(words, each) })),
-    {
-      value: other,
-      text: isOther && metres !== null ? raceName(words, metres) : words.say('running.input.distance.other'),
-    },
-  ];
-  const hold = (chosen: string): RunningRequest => {
-    desk.hold(heldDistance, chosen === '' ? null : chosen);
-    // The time was for another distance.
-    return { ...desk.request, race: null };
-  };
   return choiceField(view, {
     id: heldDistance,
     label: words.say('running.input.distance'),
-    choices,
-    value,
-    set: hold,
+    choices: [
+      { value: '', text: words.say('running.input.distance.none') },
+      ...usualDistances(view).map((each) => ({ value: String(each), text: raceName(words, each) })),
+      { value: other, text: words.say('running.input.distance.other') },
+    ],
+    value: isOther(view) ? other : metres === null ? '' : String(metres),
+    set: (chosen): RunningRequest => {
+      desk.hold(heldOther, chosen === other ? other : null);
+      return withDistance(view, chosen === '' || chosen === other ? null : chosen);
+    },
   });
+}
+
+/** Another distance, in metres, waits for its time: the one that was typed is for another. */
+function withDistance({ desk }: RunningView, metres: string | null): RunningRequest {
+  desk.hold(heldDistance, metres);
+  desk.forget(timeId);
+  return { ...desk.request, race: null };
 }
 
 function kilometresField(view: RunningView): TemplateResult {
   const { words, desk } = view;
-  const label = words.say('running.input.kilometres');
-  return textField(view, {
+  const metres = chosenMetres(view);
+  const { least, most } = runningLimits.metres;
+  return amountField(view, {
     id: 'running-kilometres',
-    label,
-    value: '',
-    set: (text): RunningRequest | Problem => {
-      const kilometres = readNumber(text);
-      if (kilometres === null || kilometres <= 0) return notANumber(label, text);
-      desk.hold(heldDistance, String(kilometres * 1000));
-      return desk.request;
+    label: words.say('running.input.kilometres'),
+    value: metres === null ? null : metres / 1000,
+    range: { least: least / 1000, most: most / 1000 },
+    set: (kilometres): RunningRequest => {
+      desk.hold(heldOther, other);
+      return withDistance(view, kilometres === null ? null : String(kilometres * 1000));
     },
   });
 }
@@ -95,7 +102,7 @@ function timeField(view: RunningView): TemplateResult {
   const { words, running, desk } = view;
   const { race } = running.wishes;
   return textField(view, {
-    id: 'running-time',
+    id: timeId,
     label: words.say('running.input.time'),
     hint: words.say('running.input.time.hint'),
     value: race ? clockTime(race.seconds) : '',

@@ -15,6 +15,7 @@ export function exerciseItem(view: StrengthView, exercise: Exercise, session: nu
   const weight = weightText(words, exercise);
   return html`<details
     class="exercise"
+    ?open=${desk.isOpen(id)}
     @toggle=${({ currentTarget }: Event) => {
       if (currentTarget instanceof HTMLDetailsElement) desk.toggle(id, currentTarget.open);
     }}

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { StrengthRequest } from '../../plan/strength/wishes.js';
+import { strengthGround } from '../../plan/strength/strength-ground.js';
+import { strengthLimits, type StrengthRequest } from '../../plan/strength/wishes.js';
 import { maximumLine } from '../../words/strength/maximum-line.js';
 import { movementName } from '../../words/strength/movement-text.js';
 import { amountField } from '../fields/amount-field.js';
@@ -51,9 +52,16 @@ function partField(view: StrengthView, { movement, part }: Part): TemplateResult
     id: idOf(movement, part),
     label: words.say(`strength.lifted.${part}`),
     value: told?.[part] ?? (held === undefined ? null : Number(held)),
+    range: part === 'kilograms' ? strengthLimits.kilograms : repetitionRange(view),
     set: (number) => withPart(view, { movement, part, number }),
   });
 }
+
+const repetitionRange = ({ method }: StrengthView) => ({
+  least: 1,
+  most: strengthGround(method).rules.maximum.most_repetitions,
+  isWhole: true,
+});
 
 const idOf = (movement: string, part: string): string => `strength-${movement}-${part}`;
 

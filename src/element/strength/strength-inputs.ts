@@ -54,21 +54,19 @@ function minutesField(view: StrengthView): TemplateResult {
       set: (next) => ({ ...desk.request, minutes: next }),
     })}
     <p class="hint">
-      ${
-        minutes === null
-          ? words.say('strength.minutes.hint', {
-              minutes: words.list([planned, ...others].map((each) => words.minutesShort(each))),
-            })
-          : html`<button
-              type="button"
-              class="act"
-              @click=${() => {
-                desk.act({ ...desk.request, minutes: null });
-              }}
-            >
-              ${words.say('strength.minutes.back')}
-            </button>`
-      }
+      ${words.say('strength.minutes.hint', {
+        minutes: words.list([planned, ...others].map((each) => words.minutesShort(each))),
+      })}
     </p>
+    <button
+      type="button"
+      class="act"
+      aria-disabled=${minutes === null ? 'true' : 'false'}
+      @click=${() => {
+        if (minutes !== null) desk.act({ ...desk.request, minutes: null });
+      }}
+    >
+      ${words.say('strength.minutes.back')}
+    </button>
   </div>`;
 }

@@ -28,11 +28,6 @@ export const strengthStyles = css`
     margin: 0;
   }
 
-  /* The button that comes and goes must not move what is under it. */
-  .strength-minutes > .hint {
-    min-block-size: 36px;
-  }
-
   .strength-sessions {
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(24em, 100%), 1fr));
@@ -138,6 +133,7 @@ export const strengthStyles = css`
 
   .lifted {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 12px;
   }
 

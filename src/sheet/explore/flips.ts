@@ -1,6 +1,6 @@
 import type { Column } from '../column.js';
 import { middleOf, type Bracket } from './bisect.js';
-import { samplesOf, type InputRange } from './grid.js';
+import { samplesBesideSteps, type InputRange } from './grid.js';
 import type { Switch } from './switches.js';
 
 /** A switch that is in one state at `below` and in the other at `above`. */
@@ -40,7 +40,7 @@ interface Look {
 /** Every flip in the range, in order: between two steps of a choice, else between two neighbouring numbers. */
 export function flipsOn(board: SwitchBoard, input: InputRange): Flip[] {
   if (board.switches.length === 0) return [];
-  const looks = samplesOf(input).map((value) => board.look(value));
+  const looks = samplesBesideSteps(input).map((value) => board.look(value));
   return looks.slice(1).flatMap((high, index) => {
     const low = looks[index]!;
     return input.isChoice ? flipsBetween(board, low, high) : narrow(board, low, high);

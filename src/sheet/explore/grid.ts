@@ -45,4 +45,21 @@ export function samplesOf(input: InputRange): number[] {
   return [...between.filter((value) => value < input.most), input.most];
 }
 
+/** How far beside a step it is looked as well, as a part of a step. */
+const beside = 1e-6;
+
+/**
+ * The same, and right beside every step: a rule may change nothing on a round number by chance (its value is what was
+ * there anyway), and would seem to be off around it.
+ */
+export function samplesBesideSteps(input: InputRange): number[] {
+  const samples = samplesOf(input);
+  if (input.isChoice) return samples;
+  const steps = new Set(gridOf(input));
+  const gap = beside * input.step;
+  return samples
+    .flatMap((value) => (steps.has(value) ? [value - gap, value, value + gap] : [value]))
+    .filter((value) => value >= input.least && value <= input.most);
+}
+
 const stepAt = ({ least, step }: InputRange, index: number): number => withoutNoise(least + index * step);

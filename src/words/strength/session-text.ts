@@ -40,12 +40,15 @@ export function sessionTitle(words: Words, { day }: StrengthSession, index: numb
 export const roughMinutes = (words: Words, seconds: number): string => words.minutes(Math.round(seconds / 30) / 2);
 
 /** What fills the minutes, and what is left of them. */
-export const timeLine = (words: Words, { seconds, minutes, spare }: StrengthSession): string =>
-  words.say('strength.time', {
-    used: roughMinutes(words, seconds),
+export function timeLine(words: Words, { seconds, minutes }: StrengthSession): string {
+  // Rounded once, so that both add up to the minutes.
+  const used = Math.round(seconds / 30) / 2;
+  return words.say('strength.time', {
+    used: words.minutes(used),
     minutes: words.minutes(minutes),
-    spare: roughMinutes(words, spare),
+    spare: words.minutes(minutes - used),
   });
+}
 
 /** What did not fit, the most important first, and what would have more sets with more time; empty where all fits. */
 export function leftOutLines(words: Words, method: Method, { leftOut, blocks }: StrengthSession): readonly string[] {

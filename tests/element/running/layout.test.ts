@@ -1,0 +1,87 @@
+import { expect } from '@open-wc/testing';
+import { setViewport } from '@web/test-runner-commands';
+import { collapsed } from '../text.js';
+import { openRunning, scene, type RunningPage } from './running-page.js';
+
+async function openCrowded(lang: string): Promise<RunningPage> {
+  const page = await openRunning(`${scene} lang="${lang}" race="10k 45:00"`);
+  page.element.running = { age: 17, highestHeart: 150, restingHeart: 50, weight: 70 };
+  await page.settled();
+  await page.typeIn('running-time', 'soon');
+  return page.opensAll();
+}
+
+/** What reaches out of the planner, but for what is scrolled in a box of its own. */
+function misfits(page: RunningPage): string[] {
+  const frame = page.element.getBoundingClientRect();
+  const visible = page
+    .all('.running *:not(option)')
+    .filter((each) => each.checkVisibility() && !each.closest('.visually-hidden, .scroll > *'));
+  return visible
+    .filter((each) => {
+      const { left, right } = each.getBoundingClientRect();
+      return left < frame.left - 1 || right > frame.right + 1;
+    })
+    .map((each) => `${each.tagName} ${each.className} ${each.id} ${collapsed(each).slice(0, 40)}`);
+}
+
+/** Text that is wider or higher than what holds it, and cut off there. */
+function clipped(page: RunningPage): string[] {
+  const holders = page.all('.running :is(p, li, label, summary, h3, h4, td, th, legend, select, span)');
+  return holders
+    .filter((each) => each.checkVisibility() && !each.closest('.visually-hidden, .run-strip'))
+    .filter((each) => getComputedStyle(each).overflow !== 'visible' && each.scrollWidth > each.clientWidth + 1)
+    .map((each) => `${each.tagName} ${each.className} ${collapsed(each).slice(0, 40)}`);
+}
+
+after(() => setViewport({ width: 800, height: 600 }));
+
+// 1280 pixels at 400 % are 320 wide and 256 high (WCAG 2.2, success criterion 1.4.10).
+for (const [width, height] of [
+  [320, 900],
+  [320, 256],
+  [500, 900],
+  [1200, 900],
+] as const)
+  for (const lang of ['en', 'de'])
+    it(`paces and runs with everything open fit into ${String(width)} × ${String(height)} pixels, ${lang}`, async () => {
+      await setViewport({ width, height });
+      const page = await openCrowded(lang);
+      expect(misfits(page)).to.deep.equal([]);
+      expect(page.element.scrollWidth).to.be.at.most(page.element.clientWidth);
+      expect(document.documentElement.scrollWidth).to.be.at.most(width);
+    });
+
+it('paces and runs fit into 640 pixels at twice the size of type', async () => {
+  await setViewport({ width: 640, height: 900 });
+  const page = await openCrowded('en');
+  page.element.style.fontSize = '200%';
+  await page.settled();
+  expect(misfits(page)).to.deep.equal([]);
+});
+
+for (const lang of ['en', 'de'])
+  it(`paces and runs fit into 320 pixels with spaced text, and none is cut off, ${lang}`, async () => {
+    await setViewport({ width: 320, height: 900 });
+    const page = await openCrowded(lang);
+    // The spacing of WCAG 2.2, success criterion 1.4.12.
+    const spacing = new CSSStyleSheet();
+    spacing.replaceSync(
+      '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-block-end: 2em !important }',
+    );
+    page.root.adoptedStyleSheets.push(spacing);
+    expect([misfits(page), clipped(page)]).to.deep.equal([[], []]);
+  });
+
+for (const width of [1200, 320])
+  it(`targets of paces and runs are 24 pixels wide and high at least, ${String(width)} pixels`, async () => {
+    await setViewport({ width, height: 900 });
+    const page = await openCrowded('en');
+    const controls = page.all('.running :is(button, select, input, summary)');
+    const small = controls.filter((each) => {
+      const { width: wide, height } = each.getBoundingClientRect();
+      return each.checkVisibility() && Math.min(wide, height) < 24;
+    });
+    expect(controls.length).to.be.at.least(11);
+    expect(small.map((each) => `${each.tagName} ${each.id} ${collapsed(each)}`)).to.deep.equal([]);
+  });
