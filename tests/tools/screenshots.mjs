@@ -103,6 +103,10 @@ async function savePicture(name, scheme, show) {
   const { page, close } = await web.open('/demo/consultation.html', { scheme });
   await page.setViewport({ width: 1440, height: 900, deviceScaleFactor: 2 });
   await page.addStyleTag({ content: ':has(weekwright-planner) { background: none !important; }' });
+  // A fresh one: the panels of the page, once fetched, have their say in the week.
+  await page.evaluate(() =>
+    document.querySelector('weekwright-planner').replaceWith(document.createElement('weekwright-planner')),
+  );
   const planner = await page.waitForSelector('weekwright-planner');
   await planner.evaluate(show);
   await page.evaluate(() => Promise.all(document.getAnimations().map(({ finished }) => finished)));

@@ -30,7 +30,7 @@ export const strengthStyles = css`
 
   .strength-sessions {
     display: grid;
-    grid-template-columns: repeat(auto-fit, minmax(min(24em, 100%), 1fr));
+    grid-template-columns: repeat(auto-fit, minmax(min(22em, 100%), 1fr));
     gap: 16px;
     align-items: start;
   }
