@@ -7,6 +7,22 @@ export const lateStyles = css`
     color: var(--text);
   }
 
+  .lead {
+    font-size: var(--large);
+  }
+
+  .kind-mark {
+    display: inline-block;
+    inline-size: 0.75em;
+    block-size: 0.75em;
+    margin-inline-end: 6px;
+    /* Seen where colours are forced. */
+    border: 1px solid transparent;
+    border-radius: 2px;
+    background: var(--category);
+    print-color-adjust: exact;
+  }
+
   .act {
     border: 1px solid var(--edge);
     padding-inline: 12px;

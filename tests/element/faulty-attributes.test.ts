@@ -84,8 +84,8 @@ const cases: readonly Case[] = [
   {
     attribute: 'panels',
     value: 'split moon',
-    problem: notOneOf('panels', 'moon', ['split', 'sheet', 'week', 'season']),
-    says: 'panels is "moon"; allowed: split, sheet, week, or season.',
+    problem: notOneOf('panels', 'moon', ['split', 'sheet', 'week', 'season', 'running', 'strength']),
+    says: 'panels is "moon"; allowed: split, sheet, week, season, running, or strength.',
   },
 ];
 

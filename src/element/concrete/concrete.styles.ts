@@ -11,10 +11,6 @@ export const concreteStyles = css`
     border-block-start: 1px solid var(--line);
   }
 
-  .lead {
-    font-size: var(--large);
-  }
-
   .concrete-inputs {
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(17em, 100%), 1fr));
@@ -129,17 +125,5 @@ export const concreteStyles = css`
   .cited {
     padding-inline-start: 16px;
     overflow-wrap: anywhere;
-  }
-
-  .kind-mark {
-    display: inline-block;
-    inline-size: 0.75em;
-    block-size: 0.75em;
-    margin-inline-end: 6px;
-    /* Seen where colours are forced. */
-    border: 1px solid transparent;
-    border-radius: 2px;
-    background: var(--category);
-    print-color-adjust: exact;
   }
 `;

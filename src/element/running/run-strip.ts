@@ -3,7 +3,7 @@ import type { ConcreteSession } from '../../plan/running/document.js';
 import type { RunPart } from '../../training/running/run-session.js';
 import { cssVariables } from '../parts/css-variables.js';
 
-/** A run as a strip: as wide as its minutes, the work higher than what is easy. The sentence beside it says the same. */
+/** A run as beads on a string, each as long as its minutes: beads for what is hard. The sentence beside it says the same. */
 export function runStrip({ category, parts }: Pick<ConcreteSession, 'category' | 'parts'>): TemplateResult {
   const isEasy = (kind: RunPart['kind']): boolean => kind !== 'work' || category === 'slow';
   return html`<div class="run-strip" aria-hidden="true">

@@ -43,27 +43,27 @@ export const runningStyles = css`
     align-items: baseline;
   }
 
+  /* Beads on a string: what is hard is a bead as long as its minutes, what is easy the string. */
   .run-strip {
     display: flex;
-    align-items: end;
-    gap: 1px;
+    align-items: center;
+    min-block-size: 16px;
   }
 
   .run-strip span {
     flex: var(--minutes) 1 0;
     min-inline-size: 2px;
-    border-radius: 2px;
     background: var(--category);
     print-color-adjust: exact;
   }
 
   .run-strip .easy {
-    block-size: 10px;
-    opacity: 0.55;
+    block-size: 4px;
   }
 
   .run-strip .work {
-    block-size: 28px;
+    block-size: 16px;
+    border-radius: 8px;
   }
 
   .running sup {

@@ -10,10 +10,6 @@ export const seasonStyles = css`
     border-block-start: 1px solid var(--line);
   }
 
-  .lead {
-    font-size: var(--large);
-  }
-
   .season-inputs {
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(17em, 100%), 1fr));
@@ -81,18 +77,6 @@ export const seasonStyles = css`
     display: flex;
     flex-wrap: wrap;
     gap: 4px 20px;
-  }
-
-  .kind-mark {
-    display: inline-block;
-    inline-size: 0.75em;
-    block-size: 0.75em;
-    margin-inline-end: 6px;
-    /* Seen where colours are forced. */
-    border: 1px solid transparent;
-    border-radius: 2px;
-    background: var(--category);
-    print-color-adjust: exact;
   }
 
   .season-box {

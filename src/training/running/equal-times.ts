@@ -44,7 +44,7 @@ export function equalTimes(race: RunTime, rules: RunningRules['equal_times']): r
   return rules.distances.map((metres) => equalTime(race, { metres, uptake }, rules));
 }
 
-/** People type 21.1 km for a half marathon: a thousandth is no other distance. */
+/** People type 42.2 km for a marathon: a thousandth is no other distance. */
 const isAbout = (one: number, other: number): boolean => Math.abs(one - other) < one / 1000;
 
 function equalTime(
@@ -52,12 +52,12 @@ function equalTime(
   { metres, uptake }: { readonly metres: number; readonly uptake: number },
   rules: RunningRules['equal_times'],
 ): EqualTime {
-  const isSame = isAbout(metres, race.metres);
+  const isSame = metres === race.metres;
   const riegel = riegelSeconds(race, metres);
   const byUptake = isSame ? race.seconds : secondsFor(uptake, metres);
   const quick = Math.min(riegel, byUptake);
   const late = Math.max(riegel, byUptake);
-  const isMarathon = metres >= marathonMetres && race.metres < marathonMetres && !isSame;
+  const isMarathon = metres >= marathonMetres && race.metres < marathonMetres && !isAbout(metres, race.metres);
   const isOutside = [race.seconds, quick, late].some(
     (seconds) => seconds < rules.least_seconds || seconds > rules.most_seconds,
   );

@@ -94,6 +94,10 @@ describe('equalTimes(race, rules)', () => {
     expect(over(50_000, [21_097.5, 6300]).widened).toBe('marathon');
     expect(over(50_000, [42_194, 13_000]).widened).toBe('marathon');
     expect(over(50_000, [42_195, 11_000]).widened).toBeNull();
+    // 42.2 km, or 42.19, is a marathon; 42.15 is a shorter race.
+    expect(over(42_195, [42_200, 11_000]).widened).toBeNull();
+    expect(over(42_195, [42_190, 11_000]).widened).toBeNull();
+    expect(over(42_195, [42_150, 11_000]).widened).toBe('marathon');
     expect(over(42_194, [21_097.5, 6300]).widened).toBeNull();
   });
 
