@@ -31,6 +31,7 @@ export const concreteStyles = css`
   }
 
   .concrete-inputs :is(.date, .text, select) {
+    inline-size: auto;
     max-inline-size: 100%;
     min-inline-size: 0;
   }
