@@ -65,19 +65,10 @@ const otherNames: Readonly<Record<string, string>> = {
 };
 
 function named({ speech }: Session, problem: Problem): Problem {
-  const { path, allowed } = problem;
+  const { path } = problem;
   const [, part] = /^running\.race\.(metres|seconds)$/.exec(path) ?? [];
   if (part !== undefined) return { ...problem, path: `--race (${speech.texts.say(`part.${part}`)})` };
   const other = otherNames[path];
   if (other !== undefined) return { ...problem, path: other };
-  return { ...asOption(problem, 'running', runningFields), allowed: optionsIn(allowed) };
+  return asOption(problem, 'running', runningFields);
 }
-
-/** Fields that are named among what is allowed: one may not be more than another. */
-const optionsIn = (allowed: Problem['allowed']): Problem['allowed'] =>
-  Object.fromEntries(
-    Object.entries(allowed).map(([name, value]) => {
-      const option = Object.entries(runningFields).find(([, { field }]) => field === value)?.[0];
-      return [name, option === undefined ? value : `--${option}`];
-    }),
-  );

@@ -503,6 +503,7 @@ export const rest: Messages = {
   'running.beats.in-band': '{beats} a minute, {band}',
   'running.beats.in-bands': '{beats} a minute, {from} to {to}',
   'running.share': '{kind}: {least} to {most} of it.',
+  'running.guide.heart.estimated': 'Heart rate, estimated',
   'running-notice.old-race': 'The race was {days} days ago: after more than {limit} days its paces may fit no longer.',
   'running-notice.race-outside':
     'A race of {seconds} is outside {least} to {most}, for which times over other distances were found: take paces and times with care.',

@@ -106,10 +106,20 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
     this.#method = method;
     const read = this.#read(this.#asked);
     this.#faults = read.ok ? [] : read.problems.map((problem) => this.#parts.told(problem, this.#asked));
-    const usable = [this.#asked, this.request, this.#start].find((request) => this.#read(request).ok);
-    const made = usable ? this.#read(usable) : null;
-    if (usable) this.request = usable;
-    return made?.ok ? made.value(plan) : plan;
+    if (!read.ok) return this.#completeAsBefore(plan);
+    this.request = this.#asked;
+    return read.value(plan);
+  }
+
+  /** With the last request that could be read; where that cannot be by this method, with the one to start from. */
+  #completeAsBefore(plan: Plan): Plan {
+    for (const request of [this.request, this.#start]) {
+      const read = this.#read(request);
+      if (!read.ok) continue;
+      this.request = request;
+      return read.value(plan);
+    }
+    return plan;
   }
 
   act(request: R, field?: TypedField): void {

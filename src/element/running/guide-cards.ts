@@ -23,7 +23,9 @@ function guideCard({ words, method, running }: RunningView, guide: RunningGuide)
     ${
       heart && bands
         ? html`<p>
-            <span class="quiet">${words.say('running.guide.heart')}</span>
+            <span class="quiet"
+              >${words.say(running.highest?.from === 'age' ? 'running.guide.heart.estimated' : 'running.guide.heart')}</span
+            >
             ${guideHeart(words, heart, bands)}
           </p>`
         : nothing

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { equipmentIds, type EquipmentId } from '../../training/method/strength-rules.js';
+import { strengthLimits } from '../../plan/strength/wishes.js';
 import { numberField } from '../fields/fields.js';
 import type { StrengthView } from './strength-view.js';
 
@@ -48,7 +49,11 @@ function minutesField(view: StrengthView): TemplateResult {
       id: 'strength-minutes',
       label: words.say('strength.minutes'),
       value,
-      range: { least: 5, most: Math.max(90, session.longest, value), step: 5 },
+      range: {
+        least: strengthLimits.minutes.least,
+        most: Math.max(session.longest, value),
+        step: method.rounding.step,
+      },
       unit: words.say('unit.minutes'),
       spoken: words.minutes(value),
       set: (next) => ({ ...desk.request, minutes: next }),

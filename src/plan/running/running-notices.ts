@@ -1,12 +1,11 @@
 import type { RunningRules } from '../../training/method/running-rules.js';
+import { speedOf } from '../../training/running/distance.js';
+import { slowestRun } from '../../training/running/oxygen.js';
 import { dayOf } from '../../training/season/iso-date.js';
+import { ages } from '../ages.js';
 import type { HighestHeart, RunningBasis, RunningNotice } from './document.js';
 import { speedsOf } from './guides.js';
 import type { RunningWishes } from './wishes.js';
-
-/** Metres a minute: below it the equation was not made, and few people run. */
-const slowestRun = 130;
-const grownUp = 18;
 
 interface Made {
   readonly wishes: RunningWishes;
@@ -35,7 +34,7 @@ function ofPace({ rules, basis }: Made): RunningNotice[] {
   const slow = rules.kinds.find(({ id }) => id === 'slow');
   if (!basis || !slow) return [];
   const { from } = speedsOf(basis, slow);
-  return from < slowestRun ? [note('slow-pace', { pace: 60_000 / slowestRun })] : [];
+  return from < slowestRun ? [note('slow-pace', { pace: speedOf(slowestRun) })] : [];
 }
 
 /** A highest rate far below what people of that age have was perhaps not the highest. */
@@ -46,7 +45,7 @@ function ofHeart({ rules: { heart }, highest }: Made): RunningNotice[] {
 }
 
 const ofAge = ({ wishes: { age } }: Made): RunningNotice[] =>
-  age !== null && age < grownUp ? [{ code: 'under-18', level: 'caution', values: { age } }] : [];
+  age !== null && age < ages.adult ? [{ code: 'under-18', level: 'caution', values: { age } }] : [];
 
 const note = (code: RunningNotice['code'], values: RunningNotice['values']): RunningNotice => ({
   code,

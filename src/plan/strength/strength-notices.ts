@@ -2,6 +2,7 @@ import type { PhaseId } from '../../training/method/ids.js';
 import type { PatternId } from '../../training/method/strength-rules.js';
 import { formOf } from '../../training/strength/candidates.js';
 import { isAtHand } from '../../training/strength/choose-movement.js';
+import { ages } from '../ages.js';
 import type { StrengthNotice, StrengthNoticeCode, StrengthSession } from './document.js';
 import type { SessionGround } from './strength-session.js';
 
@@ -41,8 +42,8 @@ const notice = (code: StrengthNoticeCode, { level = 'note', values = {}, ...abou
 function ofAge({ sessions, ground: { wishes } }: NoticeGround): StrengthNotice[] {
   const { age } = wishes;
   if (age === null) return [];
-  if (age < 18) return [notice('under-18', { level: 'caution', values: { age } })];
-  return age >= 65 ? [notice('from-65', { values: { age, sessions: sessions.length } })] : [];
+  if (age < ages.adult) return [notice('under-18', { level: 'caution', values: { age } })];
+  return age >= ages.older ? [notice('from-65', { values: { age, sessions: sessions.length } })] : [];
 }
 
 /** Trials had two to three sessions a week; in a taper one holds what is there. */

@@ -44,6 +44,16 @@ export function equalTimes(race: RunTime, rules: RunningRules['equal_times']): r
   return rules.distances.map((metres) => equalTime(race, { metres, uptake }, rules));
 }
 
+/** The race itself, to the second. */
+const asItWas = ({ metres, seconds }: RunTime): EqualTime => ({
+  metres,
+  riegel: seconds,
+  uptake: seconds,
+  from: seconds,
+  to: seconds,
+  widened: null,
+});
+
 /** People type 42.2 km for a marathon: a thousandth is no other distance. */
 const isAbout = (one: number, other: number): boolean => Math.abs(one - other) < one / 1000;
 
@@ -52,21 +62,20 @@ function equalTime(
   { metres, uptake }: { readonly metres: number; readonly uptake: number },
   rules: RunningRules['equal_times'],
 ): EqualTime {
-  const isSame = metres === race.metres;
+  if (metres === race.metres) return asItWas(race);
   const riegel = riegelSeconds(race, metres);
-  const byUptake = isSame ? race.seconds : secondsFor(uptake, metres);
+  const byUptake = secondsFor(uptake, metres);
   const quick = Math.min(riegel, byUptake);
   const late = Math.max(riegel, byUptake);
   const isMarathon = metres >= marathonMetres && race.metres < marathonMetres && !isAbout(metres, race.metres);
   const isOutside = [race.seconds, quick, late].some(
     (seconds) => seconds < rules.least_seconds || seconds > rules.most_seconds,
   );
-  const widened = isSame ? null : isMarathon ? 'marathon' : isOutside ? 'outside' : null;
+  const widened = isMarathon ? 'marathon' : isOutside ? 'outside' : null;
   const latest = Math.max(
     isMarathon ? riegel + rules.marathon_minutes * 60 : 0,
-    late * (isOutside && !isSame ? 1 + rules.outside_share : 1),
+    late * (isOutside ? 1 + rules.outside_share : 1),
   );
-  if (isSame) return { metres, riegel, uptake: byUptake, from: race.seconds, to: race.seconds, widened };
   const down = stepOf(quick);
   const up = stepOf(latest);
   const from = Math.floor(quick / down) * down;

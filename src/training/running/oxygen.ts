@@ -9,6 +9,9 @@ const atRest = -4.6;
 const linear = 0.182258;
 const square = 0.000104;
 
+/** Metres a minute below which the equation was not made, and few people run. */
+export const slowestRun = 130;
+
 /**
  * Oxygen that running at a speed takes; about 130 to 400 metres a minute.
  *

@@ -1,4 +1,6 @@
 import { aTimeout, expect } from '@open-wc/testing';
+import { copiedHash } from '../copied-hash.js';
+import { mishaps } from '../mishaps.js';
 import { openStrength, scene, type StrengthPage } from './strength-page.js';
 
 /** All that a person does with strength. */
@@ -11,29 +13,6 @@ async function drive(page: StrengthPage): Promise<void> {
   await page.typeIn('strength-goblet-squat-kilograms', '40');
   await page.typeIn('strength-goblet-squat-repetitions', '5');
   await page.typeIn('strength-age', 'old');
-}
-
-/** What goes wrong on the page while something is done. */
-async function mishaps(act: () => Promise<unknown>): Promise<string[]> {
-  const heard: string[] = [];
-  const note = (event: Event): number => heard.push(event.type);
-  const types = ['error', 'unhandledrejection'] as const;
-  for (const type of types) window.addEventListener(type, note);
-  await act();
-  for (const type of types) window.removeEventListener(type, note);
-  return heard;
-}
-
-async function copiedHash(page: StrengthPage): Promise<string> {
-  let text = '';
-  const write = async ([item]: readonly ClipboardItem[]): Promise<void> => {
-    text = (await (await item?.getType('text/plain'))?.text()) ?? '';
-  };
-  Object.defineProperty(navigator.clipboard, 'write', { configurable: true, value: write });
-  await page.click(page.tool('Copy link'));
-  await page.until(() => text !== '', 'the link is copied');
-  Reflect.deleteProperty(navigator.clipboard, 'write');
-  return new URL(text).hash;
 }
 
 describe('strength on a page', () => {

@@ -1,5 +1,6 @@
 import { expect } from '@open-wc/testing';
 import { setViewport } from '@web/test-runner-commands';
+import { clipped, misfits } from '../misfits.js';
 import { collapsed } from '../text.js';
 import { openStrength, scene, type StrengthPage } from './strength-page.js';
 
@@ -9,29 +10,6 @@ async function openCrowded(lang: string): Promise<StrengthPage> {
   await page.settled();
   await page.typeIn('strength-minutes', '3');
   return page.opensAll();
-}
-
-/** What reaches out of the planner, but for what is scrolled in a box of its own. */
-function misfits(page: StrengthPage): string[] {
-  const frame = page.element.getBoundingClientRect();
-  const visible = page
-    .all('.strength *:not(option)')
-    .filter((each) => each.checkVisibility() && !each.closest('.visually-hidden, .scroll > *'));
-  return visible
-    .filter((each) => {
-      const { left, right } = each.getBoundingClientRect();
-      return left < frame.left - 1 || right > frame.right + 1;
-    })
-    .map((each) => `${each.tagName} ${each.className} ${each.id} ${collapsed(each).slice(0, 40)}`);
-}
-
-/** Text that is wider or higher than what holds it, and cut off there. */
-function clipped(page: StrengthPage): string[] {
-  const holders = page.all('.strength :is(p, li, label, summary, h3, h4, td, th, legend, select, span)');
-  return holders
-    .filter((each) => each.checkVisibility() && !each.closest('.visually-hidden'))
-    .filter((each) => getComputedStyle(each).overflow !== 'visible' && each.scrollWidth > each.clientWidth + 1)
-    .map((each) => `${each.tagName} ${each.className} ${collapsed(each).slice(0, 40)}`);
 }
 
 after(() => setViewport({ width: 800, height: 600 }));
@@ -47,7 +25,7 @@ for (const [width, height] of [
     it(`strength with everything open fits into ${String(width)} × ${String(height)} pixels, ${lang}`, async () => {
       await setViewport({ width, height });
       const page = await openCrowded(lang);
-      expect(misfits(page)).to.deep.equal([]);
+      expect(misfits(page, '.strength')).to.deep.equal([]);
       expect(page.element.scrollWidth).to.be.at.most(page.element.clientWidth);
       expect(document.documentElement.scrollWidth).to.be.at.most(width);
     });
@@ -57,7 +35,7 @@ it('strength fits into 640 pixels at twice the size of type', async () => {
   const page = await openCrowded('en');
   page.element.style.fontSize = '200%';
   await page.settled();
-  expect(misfits(page)).to.deep.equal([]);
+  expect(misfits(page, '.strength')).to.deep.equal([]);
 });
 
 for (const lang of ['en', 'de'])
@@ -70,7 +48,7 @@ for (const lang of ['en', 'de'])
       '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-block-end: 2em !important }',
     );
     page.root.adoptedStyleSheets.push(spacing);
-    expect([misfits(page), clipped(page)]).to.deep.equal([[], []]);
+    expect([misfits(page, '.strength'), clipped(page, '.strength')]).to.deep.equal([[], []]);
   });
 
 for (const width of [1200, 320])
