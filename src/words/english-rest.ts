@@ -930,7 +930,7 @@ export const rest: Messages = {
     'From 65 on two sessions a week keep strength, and guidance asks for balance and strength on three days.',
   'strength-notice.nothing-fits': '{session}: {minutes} minutes are too few for a movement with its sets.',
   'strength-notice.not-heavy':
-    'Without a weight the main lifts are not heavy: {repetitions} repetitions stand in for it. Trials that improved running economy used weights, and jumps.',
+    'A main lift without a weight is not heavy: {repetitions} repetitions stand in for it. Trials that improved running economy used weights, and jumps.',
   'strength-reason.first-steps':
     'Novices are advised two or three days a week at loads of 60 to 70 per cent, good for eight to twelve repetitions. Ours stay a little lighter, with three repetitions in hand, and leave jumps for later; sets and rest are ours.',
   'strength-reason.heavier':

@@ -66,6 +66,10 @@ export const runningStyles = css`
     border-radius: 8px;
   }
 
+  .bands td {
+    white-space: nowrap;
+  }
+
   .running sup {
     line-height: 0;
   }

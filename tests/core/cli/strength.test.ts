@@ -140,7 +140,7 @@ describe('weekwright strength', () => {
       '- Caution: under 18, lift with a qualified person beside you; these numbers are made for adults.',
       '- Sessions are not laid on days: with days, legs are spared before hard runs.',
       '- Row with a dumbbell needs what is not there: the usual form stands in for it.',
-      '- Without a weight the main lifts are not heavy: 15 repetitions stand in for it. Trials that improved running economy used weights, and jumps.',
+      '- A main lift without a weight is not heavy: 15 repetitions stand in for it. Trials that improved running economy used weights, and jumps.',
     ]);
   });
 

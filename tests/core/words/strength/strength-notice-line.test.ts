@@ -45,8 +45,8 @@ const cases: readonly (readonly [StrengthNotice, string, string])[] = [
   ],
   [
     notice('not-heavy', { repetitions: 15 }),
-    'Without a weight the main lifts are not heavy: 15 repetitions stand in for it. Trials that improved running economy used weights, and jumps.',
-    'Ohne Gewicht sind die Hauptübungen nicht schwer: Dafür stehen 15 Wiederholungen. Studien, in denen die Laufökonomie besser wurde, nutzten Gewichte und Sprünge.',
+    'A main lift without a weight is not heavy: 15 repetitions stand in for it. Trials that improved running economy used weights, and jumps.',
+    'Eine Hauptübung ohne Gewicht ist nicht schwer: Dafür stehen 15 Wiederholungen. Studien, in denen die Laufökonomie besser wurde, nutzten Gewichte und Sprünge.',
   ],
   [
     notice('form-out-of-reach', {}, { movement: 'barbell-squat', pattern: 'squat' }),
