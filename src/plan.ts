@@ -18,6 +18,8 @@ export type {
   RuleOutcome,
 } from './plan/document.js';
 export type { PlanSeason, SeasonChange, SeasonNotice, SeasonWeek } from './plan/season/document.js';
+export type { CheckResult, PlanLoad } from './plan/checks/document.js';
+export type { ChecksRequest, ChecksWishes } from './plan/checks/wishes.js';
 export type { PlanRunning } from './plan/running/document.js';
 export type { RunningRequest, RunningWishes } from './plan/running/wishes.js';
 export type { PlanStrength, StrengthSession } from './plan/strength/document.js';

@@ -25,6 +25,7 @@ export const problemCodes = [
   'damaged',
   'no-date',
   'too-far-apart',
+  'no-plan',
 ] as const;
 export type ProblemCode = (typeof problemCodes)[number];
 

@@ -10,6 +10,8 @@ export const panels = {
   season: latePlace('season', 'season-panel'),
   running: latePlace('running'),
   strength: latePlace('strength'),
+  checks: latePlace('checks'),
+  basis: latePlace('basis', 'basis-panel'),
 } as const;
 export type PanelName = keyof typeof panels;
 

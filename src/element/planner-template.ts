@@ -7,6 +7,8 @@ import type { View } from './view.js';
 /** What stands around the panels. */
 interface Around {
   readonly names: readonly PanelName[];
+  /** True where only the advice to see a professional may be shown. */
+  readonly isStopped: boolean;
   /** What is wrong with the method, and with the inputs. */
   readonly method: readonly Problem[];
   readonly inputs: readonly Problem[];
@@ -20,7 +22,7 @@ const keepInside = (event: Event): void => {
 };
 
 /** The planner: what is wrong, its panels, and what a listener is told. */
-export function plannerTemplate(view: View, { names, method, inputs, status }: Around): TemplateResult {
+export function plannerTemplate(view: View, { names, isStopped, method, inputs, status }: Around): TemplateResult {
   const { words, details } = view;
   return html`<section
     class="planner"
@@ -30,7 +32,7 @@ export function plannerTemplate(view: View, { names, method, inputs, status }: A
     @input=${keepInside}
   >
     ${details?.problemBox(words, 'faulty-method', method)} ${details?.problemBox(words, 'faulty-inputs', inputs)}
-    ${names.map((name) => panels[name].render(view))}
+    ${names.map((name) => (isStopped && name !== 'checks' ? nothing : panels[name].render(view)))}
     <div class="visually-hidden" role="status">${status || nothing}</div>
   </section>`;
 }

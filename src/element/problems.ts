@@ -30,6 +30,9 @@ const labels: Readonly<Record<string, string>> = {
   'running.weight': 'running.input.weight',
   'strength.minutes': 'strength.minutes',
   'strength.age': 'strength.age',
+  'checks.age': 'checks.input.age',
+  'checks.hoursBefore': 'checks.input.hours',
+  'checks.longestRun': 'checks.input.run',
 };
 
 /** A problem as a sentence that calls an input what the screen calls it. */

@@ -23,6 +23,8 @@ export interface Actions {
   pick(category: CategoryId, sessions: readonly number[] | null): void;
   /** Opens the derivation of a quantity, or closes it; `from` is the number that was pressed. */
   ask(quantity: string | null, from?: HTMLElement): void;
+  /** Fetches what is shown when somebody asks. */
+  more(): void;
 }
 
 /** A part of the planner that a page can show. */
@@ -47,6 +49,8 @@ export interface Details {
   derivation(asker: Asker, lines: DerivationLines): TemplateResult;
   problemBox(words: Words, heading: 'faulty-inputs' | 'faulty-method', problems: readonly Problem[]): unknown;
   sayProblem(words: Words, problem: Problem): string;
+  /** The usual cautions, a line each. */
+  cautionLines(words: Words): TemplateResult;
   oncePerCause(problems: readonly Problem[]): readonly Problem[];
 }
 

@@ -23,8 +23,7 @@ import type { Actions, View } from './view.js';
 import { Week } from './week.js';
 
 /**
- * Divides a runner's training week: hours, season phase and athlete level in, sessions out, with a reason for every
- * number.
+ * Divides a runner's training week: hours, season phase and athlete level in, sessions out, a reason for every number.
  *
  * @summary A what-if planner for a runner's training week.
  * @tag weekwright-planner
@@ -48,6 +47,8 @@ import { Week } from './week.js';
  * @csspart season - The weeks up to an event.
  * @csspart running - Paces, distances and heart rates.
  * @csspart strength - Strength sessions by movements and sets.
+ * @csspart checks - The plan held against what is known.
+ * @csspart basis - What every number rests on.
  * @csspart why - The derivation of a number.
  * @csspart notes - The rules that acted, and what is worth knowing.
  * @csspart cautions - The usual cautions.
@@ -82,6 +83,7 @@ export class WeekwrightPlanner extends LitElement {
     running: { attribute: false },
     equipment: {},
     strength: { attribute: false },
+    checks: { attribute: false },
     panels: {},
     method: { attribute: false },
     methodSrc: { attribute: 'method-src' },
@@ -117,7 +119,9 @@ export class WeekwrightPlanner extends LitElement {
   declare equipment: string | null | undefined;
   /** What is wanted of strength beyond that, as in the request of a plan. */
   declare strength: unknown;
-  /** The panels to show, of `split`, `week`, `running`, `strength`, `season` and `sheet`; `split` where left out. */
+  /** What is told for checks, as in the request of a plan. For the panel `checks`. */
+  declare checks: unknown;
+  /** The panels to show, of `split`, `week`, `running`, `strength`, `checks`, `season`, `sheet`, `basis`; `split` where left out. */
   declare panels: string | null | undefined;
   /** A coach's own method as plain data; see shared/schema/method.schema.json. */
   declare method: unknown;
@@ -151,9 +155,9 @@ export class WeekwrightPlanner extends LitElement {
   #actPlan: Plan | null = null;
   readonly #week = new Week();
 
-  /** The plan on show; null until the planner is ready. */
+  /** The plan on show; null until the planner is ready, and where a runner's answers allow none. */
   get plan(): Plan | null {
-    return this.#week.plan;
+    return this.#late.isStopped ? null : this.#week.plan;
   }
 
   /** What is wrong with the attributes and with the method, if anything. */
@@ -170,13 +174,9 @@ export class WeekwrightPlanner extends LitElement {
     if (!this.hasUpdated || changed.has('method') || changed.has('methodSrc')) this.#methods.use(this);
     this.#late.want(this.#panelsWanted().names);
     this.#replan();
-    if (this.#needsMore) this.#more.want();
-  }
-
-  /** True where something is wrong or was asked, or the week has something to say. */
-  get #needsMore(): boolean {
     const isFaulty = this.problems.length > 0 || !this.#drafts.isEmpty;
-    return isFaulty || hasNotes(this.#week.plan) || this.#methods.isOwn || this.#why.asked !== null;
+    const isAsked = hasNotes(this.#week.plan) || this.#methods.isOwn || this.#why.asked !== null;
+    if (isFaulty || isAsked) this.#more.want();
   }
 
   /**
@@ -244,6 +244,7 @@ export class WeekwrightPlanner extends LitElement {
       this.#finishAct();
     },
     ask: this.#why.ask,
+    more: this.#more.want,
   };
 
   /** A person goes on from the week on show, also where the page has asked for one that cannot be. */
@@ -286,11 +287,11 @@ export class WeekwrightPlanner extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { words } = this.#language;
     const view = this.#view();
-    if (!words || !view) return html`<slot></slot>`;
+    if (!view) return html`<slot></slot>`;
     return plannerTemplate(view, {
       names: this.#panelsWanted().names,
+      isStopped: this.#late.isStopped,
       method: this.#methods.problems,
       inputs: this.#inputProblems(),
       status: this.#status.text,

@@ -1,6 +1,8 @@
 import type { ByCategory, EventId, LevelId, PhaseId, Status, Text } from '../training/method/ids.js';
 import type { Provenance } from '../training/method/provenance.js';
 import type { Derivation } from '../sheet/derivation.js';
+import type { CheckResult, PlanLoad } from './checks/document.js';
+import type { ChecksRequest } from './checks/wishes.js';
 import type { Notice } from './notice.js';
 import type { PlanSeason } from './season/document.js';
 import type { PlanRunning } from './running/document.js';
@@ -38,6 +40,8 @@ export interface PlanRequest extends Partial<PlanInputs> {
   readonly running?: RunningRequest | undefined;
   /** What there is for strength; its sessions are filled where it is given. */
   readonly strength?: StrengthRequest | undefined;
+  /** What is told for checks; the plan is held against what is known where it is given. */
+  readonly checks?: ChecksRequest | undefined;
 }
 
 /** What a rule did to this week. Minutes are exact. */
@@ -98,6 +102,8 @@ export interface Plan {
   readonly running: PlanRunning | null;
   /** Strength sessions by movements and sets; null while they are not asked for. */
   readonly strength: PlanStrength | null;
+  /** How hard the week is; null while nothing was checked. */
+  readonly load: PlanLoad | null;
   /** The plan held against published guidance; empty while nothing was checked. */
-  readonly checks: readonly never[];
+  readonly checks: readonly CheckResult[];
 }

@@ -1,3 +1,4 @@
+import { checksPart } from './checks/checks-part.js';
 import type { Outcome, Problem } from '../problem.js';
 import type { Plan } from './document.js';
 import type { PlanCompletion, PlanPart } from './plan-part.js';
@@ -6,11 +7,11 @@ import type { RawRequest } from './read-request.js';
 import { runningPart } from './running/running-part.js';
 import { strengthPart } from './strength/strength-part.js';
 
-const parts: readonly PlanPart[] = [runningPart, strengthPart];
+const parts: readonly PlanPart[] = [runningPart, strengthPart, checksPart];
 
 const names: readonly string[] = parts.map(({ name }) => name);
 
-/** A planner that also makes minutes concrete: running by pace, strength by sets. */
+/** A planner that also makes minutes concrete, running by pace and strength by sets, and holds plans against what is known. */
 export class FullPlanner extends Planner {
   override plan(request: RawRequest): Outcome<Plan> {
     if (!isRecord(request)) return super.plan(request);

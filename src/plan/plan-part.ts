@@ -2,8 +2,8 @@ import type { Outcome } from '../problem.js';
 import type { Method } from '../training/method/document.js';
 import type { Plan } from './document.js';
 
-/** The parts of a request that make minutes concrete. */
-export const planPartNames = ['running', 'strength'] as const;
+/** The parts of a request that come to a finished plan. */
+export const planPartNames = ['running', 'strength', 'checks'] as const;
 export type PlanPartName = (typeof planPartNames)[number];
 
 /** Adds to a plan what was asked for. */

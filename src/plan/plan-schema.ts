@@ -4,6 +4,7 @@ import { categoryIds, eventIds, levelIds, phaseIds } from '../training/method/id
 import { byCategory } from '../training/method/schema.js';
 import { status, text } from '../training/method/schema-parts.js';
 import { changeKinds, wishKinds } from '../training/week/wish.js';
+import { checkResultSchema, loadSchema } from './checks/checks-plan-schema.js';
 import { noticeCodes, type Plan } from './document.js';
 import { runningPlanSchema } from './running/running-plan-schema.js';
 import { seasonPlanSchema } from './season/season-plan-schema.js';
@@ -178,7 +179,8 @@ export const planSchema = v.strictObject({
   season: v.nullable(seasonPlanSchema(byName(v.number()))),
   running: v.nullable(runningPlanSchema(byName(v.number()))),
   strength: v.nullable(strengthPlanSchema(byName(v.number()))),
-  checks: v.array(v.never()),
+  load: v.nullable(loadSchema),
+  checks: v.array(checkResultSchema(byName(v.number()))),
 });
 
 type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;

@@ -143,6 +143,7 @@ export class Planner {
       season: null,
       running: null,
       strength: null,
+      load: null,
       checks: [],
     };
   }

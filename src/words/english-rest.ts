@@ -2,6 +2,31 @@
 import type { Messages } from './phrases.js';
 
 export const rest: Messages = {
+  'advice.stop':
+    'Do not train now. These signs need a professional before anything else. With chest pain, faintness or unusual breathlessness, get medical help at once.',
+  'advice.ask-first': 'With a known disease, and not active in the last months: ask a doctor before you start.',
+  'advice.ask-before-hard':
+    'With a known disease: ask a doctor before hard training. By the published table nearly all running counts as vigorous.',
+  'advice.start-easy': 'Not active in the last months: begin with easy to moderate training, and add little by little.',
+  'advice.go': 'Nothing that was said here stands against starting. When something changes, answer again.',
+  'basis.title': 'What this rests on',
+  'basis.headline': 'Numbers and rules of this method: {parts}.',
+  'basis.named': '{name}: {text}',
+  'basis.differences': 'Where studies and common practice differ',
+  'basis.areas': 'Every default, part by part',
+  'basis.session':
+    'The shortest, usual and longest session, and how hard it feels, are assumptions: change them to what your runners do.',
+  'basis.area.division': 'How the week is divided',
+  'basis.area.rules': 'Rules that correct it',
+  'basis.area.sessions': 'Sessions and rounding',
+  'basis.area.week': 'The days of the week',
+  'basis.area.season': 'The season',
+  'basis.area.running': 'Paces and heart rates',
+  'basis.area.strength': 'Strength by sets',
+  'basis.area.checks': 'Checks and questions before the start',
+  'basis.count.published': { one: '{count} published', other: '{count} published' },
+  'basis.count.common practice': { one: '{count} common practice', other: '{count} common practice' },
+  'basis.count.assumption': { one: '{count} assumption', other: '{count} assumptions' },
   'board.title': 'The week, day by day',
   'board.summary': '{sessions} on {days}.',
   'board.summary.sessions': { one: 'One session', other: '{count} sessions' },
@@ -100,6 +125,202 @@ export const rest: Messages = {
   'change.settle-sessions': '{kind} as {sessions}',
   'change.settle-sessions.one': '{kind} once for {minutes}',
   'change.settle-sessions.none': 'no {kind} this week',
+  'check.activity': 'Activity for health',
+  'check.strength-days': 'Strength for health',
+  'check.balance-days': 'Strength and balance from 65 on',
+  'check.youth-hours': 'Hours under 18',
+  'check.hard-minutes': 'Hard share of running minutes',
+  'check.hard-sessions': 'Hard share of runs',
+  'check.strength-sessions': 'Strength for runners',
+  'check.strength-cap': 'Strength above six hours',
+  'check.load': 'Load against your own weeks',
+  'check.monotony': 'Monotony against your own weeks',
+  'check.strain': 'Strain against your own weeks',
+  'check.hours-rise': 'Hours against the weeks before',
+  'check.longest-run': 'Longest run against the last 30 days',
+  'check.season-rise': 'Steepest week of the season',
+  'check.season-longest-run': 'Longest runs of the season',
+  'check.rest-days': 'Days of rest',
+  'check.hard-gap': 'From one hard run to the next',
+  'check.strength-gap': 'From strength to the next hard run',
+  'check-change.activity': '{amount} of moderate activity more, or half as much of vigorous.',
+  'check-change.strength-days': '{amount} of strength more.',
+  'check-change.balance-days': '{amount} with strength and balance more.',
+  'check-change.youth-hours': '{amount} less.',
+  'check-change.hard-minutes': '{amount} moved from tempo and intervals to slow running.',
+  'check-change.hard-sessions': '{amount} fewer that are hard, or more slow ones.',
+  'check-change.strength-sessions': 'Another number of sessions: off by {amount}.',
+  'check-change.strength-cap': '{amount} less.',
+  'check-change.load': '{amount} less.',
+  'check-change.monotony': 'Easier easy days, harder hard days, or a day of rest more.',
+  'check-change.strain': '{amount} less: less load, or days that differ more.',
+  'check-change.hours-rise': '{amount} less for now.',
+  'check-change.longest-run': '{amount} less of the longest run.',
+  'check-change.season-rise': 'A smaller rise, or fewer hours in that week.',
+  'check-change.season-longest-run': 'Runs cut shorter in that week, or fewer hours.',
+  'check-change.rest-days': '{amount} without training more.',
+  'check-change.hard-gap': 'A day between them: {amount} more.',
+  'check-change.strength-gap': 'Strength {amount} earlier, or after the hard run.',
+  'check-group.health': 'Health',
+  'check-group.intensity': 'Intensity',
+  'check-group.strength': 'Strength',
+  'check-group.load': 'Load',
+  'check-group.progression': 'Progression',
+  'check-group.recovery': 'Recovery',
+  'check-level.in-line': 'in line',
+  'check-level.look': 'worth a look',
+  'check-level.caution': 'caution',
+  'check-level.unknown': 'not known yet',
+  'check-missing.days': 'Lay the sessions on days to see it.',
+  'check-missing.hours_before': 'Tell the hours of your weeks so far to see it.',
+  'check-missing.longest_run_before': 'Tell your longest run of the last 30 days to see it.',
+  'check-missing.own_load': 'Tell the loads of your own weeks to see it.',
+  'check-missing.own_days': 'Tell your own weeks day by day to see it.',
+  'check-missing.season': 'Plan a season to see it.',
+  'check-missing.equal-days': 'All days are alike, so there is no number for it: no week is more monotonous.',
+  'check-missing.nothing': 'There is nothing to measure in this week.',
+  'check-not.activity':
+    'It does not say that more than 300 minutes do harm, nor that this much makes a faster runner. What is done outside the plan counts too.',
+  'check-not.strength-days':
+    'It does not say how long a session should be, and carrying, climbing or gardening may count too.',
+  'check-not.balance-days':
+    'It does not say that each of the three has to be a full strength session: ten minutes of balance on an easy day serve it too, by our reading.',
+  'check-not.youth-hours':
+    'It does not say that 16 hours are right for anybody: for children the numbers are lower, and all other numbers here are made for adults. Plan with a coach trained for young athletes.',
+  'check-not.hard-minutes-recreational':
+    'It does not say that more does harm. The built-in division itself has 45 per cent of running minutes at four hours: here common practice and studies differ. Warm-up and cool-down of hard runs are counted as hard here, so the real share is smaller.',
+  'check-not.hard-minutes-competitive':
+    'It does not say that this share is the best: pooled trials show no difference for time trials. The built-in division itself has 45 per cent of running minutes at four hours: here common practice and studies differ. Warm-up and cool-down of hard runs are counted as hard here.',
+  'check-not.hard-sessions':
+    'They train ten to thirteen times a week, and it counts sessions, not minutes. With four or five runs a week a single hard one is 20 to 25 per cent already: there it says little.',
+  'check-not.strength-sessions-older':
+    'It does not promise fewer injuries: strength programmes lowered them in other athletes, pooled trials in endurance runners show no effect. It does not say how many minutes a session needs.',
+  'check-not.strength-cap': 'No study was found that names such a limit, nor one that shows harm above it.',
+  'check-not.load': 'It does not say that a heavier week does harm. The efforts of a plan are expected, not felt.',
+  'check-not.monotony':
+    'A fixed line at 2.0 is often quoted; no source that was read ties it to a study of runners. Nor does the source say which form of the deviation: ours takes the seven days as all there are, the sample form is 0.93 times ours.',
+  'check-not.strain': 'It does not give a common limit, and it was not made for a single runner’s plan.',
+  'check-not.hours-rise':
+    'It was distance, not hours. No rise is proven safe, and the rule of ten per cent a week is not proven either: in a trial with novices it lowered nothing.',
+  'check-not.longest-run':
+    'It was distance as runners reported it; minutes are an extrapolation. It is an association, no proof, and the risk did not rise evenly.',
+  'check-not.rest-days-youth':
+    'It does not say that a day off is enough: a month off the sport three times a year belongs to it.',
+  'check-not.rest-days': 'No study was found that names a number of days for adults.',
+  'check-not.hard-gap':
+    'No trial was found that names the number of days; an endurance session is said to need about a day.',
+  'check-not.strength-gap':
+    'It concerns heavy work for the legs, in small groups. Over months the order of both made no difference to oxygen uptake. On one day the planner lays the run first.',
+  'check-reason.activity':
+    'Adults are advised 150 to 300 minutes of moderate activity a week, or 75 to 150 of vigorous; one vigorous minute counts as two moderate ones. By the published table all running from a jog upwards is vigorous. Cross-training is taken as moderate; strength is not counted here.',
+  'check-reason.strength-days': 'Adults are advised to strengthen all major muscle groups on two days a week or more.',
+  'check-reason.balance-days':
+    'From 65 on, varied work on balance and strength is advised on three days a week or more, beside the minutes and the strength of all adults.',
+  'check-reason.youth-hours':
+    'Paediatric guidance: not more than 16 hours of training a week at high-school age, one to two days off a week, and a month off the sport three times a year.',
+  'check-reason.hard-minutes-recreational':
+    'By minutes, recreational runners in two trials spent 23 to 60 per cent of their time above the slow zone, and gained about the same. With few hours 65 to 70 per cent of easy running are enough: the edge of 35 per cent is our reading.',
+  'check-reason.hard-minutes-competitive':
+    'Eight good runners logged 71, 21 and 8 per cent of their minutes in three zones over six months: 29 per cent above the lowest. World-class runners keep 80 per cent or more easy. The edge of 30 per cent follows the first.',
+  'check-reason.hard-sessions': 'Elite endurance athletes have about 20 per cent of hard sessions.',
+  'check-reason.strength-sessions-older':
+    'From 65 on, two sessions a week with two or three sets hold strength while the loads stay.',
+  'check-reason.strength-sessions-upkeep': 'One session a week holds strength for weeks as long as the loads stay.',
+  'check-reason.strength-sessions':
+    'Reviews of trials in runners had two to three sessions a week for 6 to 20 weeks; running economy got better by 2 to 8 per cent.',
+  'check-reason.strength-cap':
+    'Above six hours a week, 90 to 120 minutes of strength are taken as enough: common practice, with no published figure.',
+  'check-reason.load':
+    'Load is effort times minutes. Asked twice, it varies by 28 per cent, so less than that is noise. It is held against the runner’s own weeks, for no common limit is published; that the noise is the edge is an assumption.',
+  'check-reason.monotony':
+    'Monotony is the mean load of a day over the standard deviation of the seven days, days of rest as 0. Illness came above thresholds of each athlete’s own, so it is held against the runner’s own highest; the edge is the noise of the measure, an assumption.',
+  'check-reason.strain':
+    'Strain is the load of the week times its monotony. The same load strains far less with easy days and a day off than with hard days alone. The edge is the noise of the measure, an assumption.',
+  'check-reason.hours-rise':
+    'In 261 runners before a half marathon, weekly rises of 20 to 60 per cent went with more injuries by day 21, not by day 56 or 98. That a look is worth while above 20 per cent is our reading.',
+  'check-reason.longest-run':
+    'In 5,205 runners a single run more than 10 per cent longer than the longest of the 30 days before went with more overuse injuries: 1.64 times the hazard at 10 to 30 per cent more, 1.52 at 30 to 100, 2.28 above 100.',
+  'check-reason.season-rise':
+    'Weekly rises of 20 to 60 per cent went with more injuries by day 21 in 261 runners before a half marathon. A week is held against the highest of the four before it.',
+  'check-reason.season-longest-run':
+    'In 5,205 runners a single run more than 10 per cent longer than the longest of the 30 days before went with more overuse injuries: 1.64 times the hazard at 10 to 30 per cent more, 1.52 at 30 to 100, 2.28 above 100.',
+  'check-reason.rest-days-youth': 'Paediatric guidance: one to two days off a week.',
+  'check-reason.rest-days': 'A day a week without training is common practice.',
+  'check-reason.hard-gap': 'A day between two hard runs is common practice.',
+  'check-reason.strength-gap':
+    'After running and strength on one day the next day’s run was worse, more so with strength first; six hours after strength running still cost more. Less than six hours apart is advised against. Lifting can be felt for days: 24 hours follow from that, 48 are a planner’s margin.',
+  'check-reason.classes':
+    'Moderate from 3, vigorous from 6 times the energy at rest. By the published table jogging is 7.5, running at 6 miles an hour 9.3 and at 7.5 miles an hour 11.8; an elliptical trainer at moderate effort is 5.',
+  'check-reason.screening':
+    'The published screening asks for present activity, symptoms or known disease, and the wanted intensity. Active is 30 minutes on three days a week in the last three months. In a survey of adults of 40 and over it sent more than half to a professional first. Which symptoms are listed is from memory of the same guidelines; warning signs of bones follow a review. That no plan is shown then is our decision.',
+  'check-says.activity':
+    '{moderate_minutes} of moderate and {vigorous_minutes} of vigorous activity, which together count as {value} of moderate.',
+  'check-says.strength-days': '{value} of strength a week.',
+  'check-says.balance-days': '{value} of strength a week; balance is not planned apart.',
+  'check-says.youth-hours': '{value} a week.',
+  'check-says.hard-minutes':
+    '{value} of running minutes are tempo and intervals: {tempo_minutes} and {intervals_minutes} of {running_minutes}. By sessions it is {hard_sessions} of {running_sessions} runs.',
+  'check-says.hard-sessions': '{hard_sessions} of {running_sessions} runs are hard: {value} of sessions.',
+  'check-says.strength-sessions': '{value} of strength a week.',
+  'check-says.strength-cap': '{value} of strength in a week of more than six hours.',
+  'check-says.load': '{week_load}, where your own weeks had {own_load} on average: {value}.',
+  'check-says.monotony': '{load_monotony}, where your own weeks had {own_monotony} at most: {value}.',
+  'check-says.strain': '{week_strain}, where your own weeks had {own_strain} at most: {value}.',
+  'check-says.hours-rise': '{weekly_hours} after {hours_before} a week: {value}.',
+  'check-says.longest-run': '{longest_run} after {longest_run_before}: {value}.',
+  'check-says.season-rise': 'The steepest week has {value} against the level that it starts from.',
+  'check-says.season-longest-run': 'The largest step of the longest run is {value} against the four weeks before it.',
+  'check-says.rest-days': '{value} without training.',
+  'check-says.hard-gap': '{value} from one hard run to the next.',
+  'check-says.strength-gap': '{value} from a strength session to the next hard run.',
+  'checks.unit.days': { one: '{count} day', other: '{count} days' },
+  'checks.unit.sessions': { one: '{count} session', other: '{count} sessions' },
+  'checks.rise.more': '{share} more',
+  'checks.rise.less': '{share} less',
+  'checks.rise.same': 'the same',
+  'checks.range.between': 'in line from {from} to {to}',
+  'checks.range.from': 'in line from {from} on',
+  'checks.range.until': 'in line up to {from}',
+  'checks.range.caution-below': 'caution below {from}',
+  'checks.range.caution-above': 'caution above {from}',
+  'checks.headline.caution': 'Caution: {names}.',
+  'checks.headline.look': 'Worth a look: {names}.',
+  'checks.headline.in-line': { one: 'In line: {some} of {count} check.', other: 'In line: {some} of {count} checks.' },
+  'checks.load.week': 'Load of the week',
+  'checks.load.week.how': 'effort times minutes of all sessions',
+  'checks.load.mean': 'Mean of a day',
+  'checks.load.mean.how': 'a seventh of it, days of rest as 0',
+  'checks.load.deviation': 'Standard deviation',
+  'checks.load.deviation.how': 'of the seven days as all there are; as a sample it is {other}',
+  'checks.load.monotony': 'Monotony',
+  'checks.load.monotony.how': 'mean over deviation; as a sample it is {other}',
+  'checks.load.strain': 'Strain',
+  'checks.load.strain.how': 'load times monotony',
+  'checks.load.own': 'Your own weeks',
+  'checks.load.number': 'Number',
+  'checks.load.this': 'This week',
+  'checks.load.about': 'How',
+  'checks.load.day': 'Day',
+  'checks.load.days': 'Load of each day',
+  'checks.load.load': 'Load',
+  'checks.title': 'Held against what is known',
+  'checks.source': 'Rests on',
+  'checks.not': 'What it does not say',
+  'checks.change': 'What would change it: {change}',
+  'checks.unknown': 'Not known yet',
+  'checks.box.load': 'How hard the week is',
+  'checks.input.age': 'Age',
+  'checks.input.hours': 'Hours of a usual week so far',
+  'checks.input.run': 'Longest run in 30 days, minutes',
+  'checks.input.weeks': 'Loads of your own weeks',
+  'checks.input.weeks.hint':
+    'A line for each week: seven numbers from Monday on, or one for the whole week. A load is effort (0 to 10) times minutes.',
+  'checks.input.effort': 'Effort of {kind}, 0 to 10',
+  'checks.efforts':
+    'How hard a session feels as a whole: 0 is rest, 3 is easy enough to chat, 6 leaves a few words, 8 is hard, 10 is all there is. These are our own words; the numbers are assumptions until you change them.',
+  'checks.efforts.back': 'Efforts of the method',
+  'checks.headline.name': '“{name}”',
+  'checks.box.own': 'Efforts, and the loads of your own weeks',
   'clash.quality-neighbours': 'Quality runs on neighbouring days',
   'clash.strength-neighbours': 'Strength on neighbouring days',
   'clash.strength-before-quality': 'Strength before a quality run',
@@ -176,6 +397,33 @@ export const rest: Messages = {
   'derivation.step.when': 'If {when}',
   'derivation.step.value': 'New value of {name}: {formula}',
   'derivation.step.off': '{rule}: switched off',
+  'differs.hard-share':
+    'The built-in division gives tempo and intervals 45 per cent of running minutes at four hours (36 and 24 of 132). Good runners logged 29 per cent, world-class ones 20 and less; in recreational runners 23 to 60 per cent gave about the same.',
+  'differs.sessions-or-minutes':
+    'The well-known four to one counts sessions of people who train ten times a week and more. By minutes hard work is less of the whole, for warming up and cooling down are easy.',
+  'differs.strength-cap':
+    'That strength is held to 90 to 120 minutes above six hours a week is common practice; no study was found that names such a number. Trials in runners count sessions: two to three a week.',
+  'differs.injuries':
+    'Strength programmes lowered injuries in athletes of other kinds by a good deal. Pooled trials in endurance runners show no effect, so nothing of the kind is promised here; running economy and health are the reasons.',
+  'differs.ten-per-cent':
+    'The rule of ten per cent a week is common practice. A trial in 532 novices found no fewer injuries by it, and a review no clear limit. The one figure with a large cohort behind it concerns a single run, against the longest of the last 30 days.',
+  'differs.easier-weeks':
+    'An easier week every third or fourth is a convention. No trial in runners was found; strength athletes take one about every five to six weeks.',
+  'differs.ratio':
+    'The ratio of the last week’s load to that of the last four, often called acute to chronic, is left out: the week stands in its own denominator, and the ratio did no better than the week alone. In the largest cohort of runners it even pointed the other way.',
+  'differs.monotony-line':
+    'A monotony of 2.0 is often quoted as a warning. The source speaks of thresholds of each athlete’s own, so here it is held against the runner’s own weeks.',
+  'differs.order':
+    'The planner lays the run before strength, for the next day’s run suffers less. Over months strength first gave more leg strength, and oxygen uptake did not depend on the order: whoever trains for strength turns it round.',
+  'differs-name.hard-share': 'Hard minutes',
+  'differs-name.sessions-or-minutes': 'Four easy to one hard',
+  'differs-name.strength-cap': 'The cap on strength',
+  'differs-name.injuries': 'Strength and injuries',
+  'differs-name.ten-per-cent': 'Ten per cent a week',
+  'differs-name.easier-weeks': 'Easier weeks',
+  'differs-name.ratio': 'The ratio that is not shown',
+  'differs-name.monotony-line': 'A line for monotony',
+  'differs-name.order': 'Run or strength first',
   'formula.and': 'and',
   'formula.or': 'or',
   'formula.not': 'not',
@@ -362,6 +610,8 @@ export const rest: Messages = {
   'problem.expected.time': 'a time such as 45:00 or 1:39:17',
   'problem.expected.race': 'a distance and a time such as 10k 45:00',
   'problem.out-of-range.until': '{field} is {value}; allowed: {most} or earlier.',
+  'problem.no-plan': 'No plan: {reason}',
+  'problem.expected.days-or-week': 'seven days, or one number for the week',
   'quantity.weekly_hours': 'hours a week',
   'quantity.season_phase': 'season phase',
   'quantity.athlete_level': 'athlete level',
@@ -543,6 +793,34 @@ export const rest: Messages = {
   'says.slow-too-small':
     'The time left for slow running is too short for a session: add some time, or train fewer kinds.',
   'says.strength-upkeep': '{on} is held at {after}, enough to keep what is there: {moved} moved to {to}.',
+  'screening.symptoms':
+    'Chest pain or pressure, faintness, unusual breathlessness, a racing or uneven heart, swollen ankles, or calf pain on walking',
+  'screening.bone-pain':
+    'Pain or tenderness at one spot of a bone that does not ease with warming up, or keeps growing',
+  'screening.known-disease':
+    'A known disease of the heart, the blood vessels, the metabolism (such as diabetes) or the kidneys',
+  'screening.not-active': 'Less than 30 minutes of activity on three days a week in the last three months',
+  'screening.easy-only': 'Only easy to moderate training is wanted',
+  'screening.pain': 'Pain in training that lasts, or changes the way of running',
+  'screening.pregnant': 'Pregnant',
+  'screening.recent-birth': 'A birth in the last months',
+  'screening.low-energy':
+    'Eating too little for the training: missed periods, lasting tiredness, frequent illness or weight that falls unwanted',
+  'screening.title': 'Before you start',
+  'screening.ask':
+    'Tick what is so. The answers stay on this device, go into no plan and no link, and are forgotten with the page.',
+  'screening.forget': 'Forget the answers',
+  'screening.stopped': 'No plan for now',
+  'screening.no-plan': 'While this holds, no plan is shown.',
+  'screening.local': 'Local rules and the judgement of licensed practitioners come first.',
+  'screening-help.pain':
+    'Pain in training: lower the load or pause; where it lasts, grows by the next morning or changes the way of running, see a physiotherapist or a doctor. Local rules and their judgement come first.',
+  'screening-help.pregnant':
+    'Pregnant: movement is encouraged where there are no complications, but not by formulas. Plan with your maternity team; its judgement and local rules come first.',
+  'screening-help.recent-birth':
+    'After a birth: back to running not before three months and only without symptoms, by expert opinion. Plan with a specialised physiotherapist; that judgement and local rules come first.',
+  'screening-help.low-energy':
+    'Too little energy for the training harms health and performance, in women and men. Do not add training; see a doctor or a dietitian of sport, whose judgement and local rules come first.',
   'season.title': 'The season',
   'season.headline': '{event} on {date}: {weeks}, {course}{taper}.',
   'season.weeks': { one: 'one week', other: '{count} weeks' },
@@ -955,6 +1233,25 @@ export const rest: Messages = {
   'template.evenings': 'weekday evenings',
   'template.weekend-only': 'weekend only',
   'template.three-days': 'three days',
+  'usual-caution.pain':
+    'Pain that lasts, grows by the next morning or changes the way of running: pause, and follow a physiotherapist or a doctor.',
+  'usual-caution.warning-signs': 'Chest pain, faintness or unusual breathlessness: stop, and get medical help at once.',
+  'usual-caution.illness':
+    'Fever or illness: no training until it is over, then start gently; ask a doctor where in doubt.',
+  'usual-caution.pregnancy':
+    'In pregnancy and after birth: plan together with a doctor, a midwife or a specialised physiotherapist.',
+  'usual-caution.under-18':
+    'Under 18: plan with a coach trained for young athletes; these numbers are made for adults.',
+  'usual-caution.new': 'New to exercise, or with a known disease: ask a doctor before starting.',
+  'usual-caution.local': 'Local rules and the judgement of licensed practitioners come first.',
+  'usual-caution.bone':
+    'Pain at one spot of a bone that does not ease with warming up: stop running and have it looked at soon. That judgement comes first.',
+  'usual-caution.older':
+    'From 65 on: balance and strength on three days a week or more. With a disease or medicines, a doctor’s advice comes first.',
+  'usual-caution.low-energy':
+    'Missed periods, lasting tiredness, frequent illness or weight that falls unwanted can mean too little energy for the training, in women and men: add nothing, and follow a doctor or a dietitian of sport.',
+  'usual-caution.heat':
+    'Heat: less and slower, and 10 to 14 days to get used to it. Confusion or collapse in heat is an emergency: call for help and cool the whole body at once. Local warnings come first.',
   'value.yes': 'yes',
   'value.no': 'no',
   'week.title': 'The week, day by day',

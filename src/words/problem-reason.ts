@@ -7,11 +7,15 @@ import type { Words } from './words.js';
 
 /** The cause that some problems carry along, in words: a formula that is refused, or one that gives no number. */
 export function problemReason(words: Words, { allowed }: Problem): string {
-  const { error, cause } = { error: allowed['error'], cause: allowed['cause'] };
+  const { error, cause, text } = { error: allowed['error'], cause: allowed['cause'], text: allowed['text'] };
   if (isFormulaError(error)) return formulaErrorReason(words, error);
   if (isCellError(cause)) return cellErrorReason(words, cause, (id) => id);
+  if (typeof text === 'string' || isKey(text)) return words.text(text);
   return words.say('problem.unnamed');
 }
+
+const isKey = (value: unknown): value is { readonly key: string } =>
+  isRecord(value) && typeof value['key'] === 'string';
 
 function isFormulaError(value: unknown): value is FormulaError {
   if (!isRecord(value)) return false;

@@ -1,4 +1,4 @@
-import evidence from '../../shared/evidence/evidence.json';
+import { evidence } from './evidence.js';
 
 /** A published source as it is cited: the text, and where it can be read. */
 export interface Citation {

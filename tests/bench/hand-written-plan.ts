@@ -38,6 +38,7 @@ export function handWrittenPlan(inputs: PlanInputs): Omit<Plan, 'derivations'> {
     season: null,
     running: null,
     strength: null,
+    load: null,
     checks: [],
   };
 }

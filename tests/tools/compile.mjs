@@ -15,12 +15,27 @@ const { readMethod, readMovements, compileFormulas, packedProgram, jsonSchema } 
 
 /** Texts of derivations, of problems and of what coaches' rules may name, by the first part of their key. */
 const later = new Set([
+  'basis',
   'board',
+  'advice',
   'change',
+  'check',
+  'check-change',
+  'check-group',
+  'check-level',
+  'check-missing',
+  'check-not',
+  'check-reason',
+  'check-says',
+  'checks',
+  'screening',
+  'screening-help',
   'clash',
   'clash-says',
   'clash-reason',
   'day',
+  'differs',
+  'differs-name',
   'day-short',
   'derivation',
   'formula',
@@ -52,6 +67,7 @@ const later = new Set([
   'strength-notice',
   'strength-reason',
   'template',
+  'usual-caution',
   'week',
   'wish',
 ]);
@@ -74,6 +90,7 @@ async function builtInModule() {
     season: _season,
     running: _running,
     strength: _strength,
+    checks: _checks,
     ...method
   } = await builtInMethod();
   return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
@@ -126,6 +143,16 @@ export const builtInStrength: StrengthRules = ${JSON.stringify(strength)};
 `;
 }
 
+/** Fetched only where plans are held against what is known. */
+async function builtInChecks() {
+  const { checks } = await builtInMethod();
+  return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
+import type { CheckRules } from './check-rules.js';
+
+export const builtInChecks: CheckRules = ${JSON.stringify(checks)};
+`;
+}
+
 /** The library of movements, which a coach's own come to. */
 async function builtInMovements() {
   const result = readMovements(JSON.parse(await read(movementsSource)));
@@ -143,6 +170,17 @@ import type { FormulaBook } from '../../sheet/formula/compiled-formula.js';
 
 /** The formulas of the built-in method, compiled: other methods use many of them too. */
 export const builtInFormulas: FormulaBook = ${JSON.stringify(compileFormulas(await builtInMethod()))};
+`;
+}
+
+/** Evidence as it is cited: what was claimed and how it was read is for whoever checks, not for a page. */
+async function citedEvidence() {
+  const source = 'shared/evidence/evidence.json';
+  const entries = JSON.parse(await read(source)).map(({ id, cite, doi }) => ({ id, cite, doi }));
+  return `// Written by \`npm run compile\` from ${source}. Change that, not this.
+import type { Citation } from './sources.js';
+
+export const evidence: readonly Citation[] = ${JSON.stringify(entries)};
 `;
 }
 
@@ -164,7 +202,9 @@ const targets = {
   'src/training/method/built-in-season.ts': builtInSeason,
   'src/training/method/built-in-running.ts': builtInRunning,
   'src/training/method/built-in-strength.ts': builtInStrength,
+  'src/training/method/built-in-checks.ts': builtInChecks,
   'src/training/strength/built-in-movements.ts': builtInMovements,
+  'src/words/evidence.ts': citedEvidence,
   'src/words/english-first.ts': () => englishTexts('first'),
   'src/words/english-rest.ts': () => englishTexts('rest'),
   'shared/schema/method.schema.json': () => JSON.stringify(jsonSchema('method', root)),

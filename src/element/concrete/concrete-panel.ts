@@ -50,6 +50,8 @@ export interface ConcreteParts<R> {
   readonly ask: (request: R) => R;
   /** A problem as a person meets it: seconds as a time. */
   readonly told: (problem: Problem, request: R) => Problem;
+  /** True where what is held and asked for allows no plan at all. */
+  readonly stops?: (held: ConcreteDesk<R>['held'], request: R) => boolean;
 }
 
 /** A panel that makes minutes concrete: it adds its part to every plan, by what the page or a person says of the runner. */
@@ -83,6 +85,11 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
   /** What changes with every act; a plan made before is stale where it is another. */
   get version(): unknown {
     return this.#asked;
+  }
+
+  /** True where there may be no plan at all. */
+  get isStopped(): boolean {
+    return this.#parts.stops?.(this.held, this.#asked) ?? false;
   }
 
   get problems(): readonly Problem[] {

@@ -3,7 +3,9 @@ import { css } from 'lit';
 /** What the panels have in common that make minutes concrete. */
 export const concreteStyles = css`
   .running,
-  .strength {
+  .strength,
+  .checks,
+  .basis-panel {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     gap: 16px;
@@ -63,7 +65,7 @@ export const concreteStyles = css`
     border-inline-start-color: var(--alert);
   }
 
-  :is(.running, .strength) h4 {
+  :is(.running, .strength, .checks, .basis-panel) h4 {
     margin: 0;
     font: inherit;
     font-weight: 600;

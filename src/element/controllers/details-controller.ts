@@ -19,11 +19,11 @@ export class DetailsController {
   }
 
   /** Fetches the details, once. */
-  want(): void {
+  readonly want = (): void => {
     if (this.#isWanted) return;
     this.#isWanted = true;
     this.ready = this.#load();
-  }
+  };
 
   get words(): Words | null {
     return this.#language.words;

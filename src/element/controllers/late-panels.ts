@@ -4,6 +4,7 @@ import type { Planner } from '../../plan/planner.js';
 import type { Scenario } from '../../plan/scenarios/document.js';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import type { WeekAsked } from '../../plan/week/week-maker.js';
+import type { ChecksRequest } from '../../plan/checks/wishes.js';
 import type { RunningRequest } from '../../plan/running/wishes.js';
 import type { StrengthRequest } from '../../plan/strength/wishes.js';
 import type { Problem } from '../../problem.js';
@@ -11,6 +12,7 @@ import type { Method } from '../../training/method/document.js';
 import type { CategoryId } from '../../training/method/ids.js';
 import type { Board } from '../board/board.js';
 import type { ConcretePanel } from '../concrete/concrete-panel.js';
+import type { Basis } from '../basis/basis.js';
 import type { Season } from '../season/season.js';
 import type { Sheet } from '../sheet/sheet.js';
 import type { SeasonAttributes } from '../season/season-attributes.js';
@@ -41,6 +43,7 @@ interface LateAttributes extends SeasonAttributes {
   readonly running: unknown;
   readonly equipment: string | null | undefined;
   readonly strength: unknown;
+  readonly checks: unknown;
 }
 
 /** The panels that are fetched where a page shows them, and what they have to do with each other. */
@@ -51,9 +54,13 @@ export class LatePanels {
     readonly season: LatePanelController<Season>;
     readonly running: LatePanelController<ConcretePanel<RunningRequest>>;
     readonly strength: LatePanelController<ConcretePanel<StrengthRequest>>;
+    readonly checks: LatePanelController<ConcretePanel<ChecksRequest>>;
+    readonly basis: LatePanelController<Basis>;
   };
   /** The scenario that the sheet put on show last: panels that come after it begin with what it wishes. */
   #shown: Scenario | null = null;
+  /** True where the page shows the checks. */
+  #isChecked = false;
 
   constructor({ host, more, view, picks, show, finish, arrive }: LateSeat) {
     const adopt: Seat['adopt'] = (adopted) => {
@@ -90,11 +97,14 @@ export class LatePanels {
       }),
       running: late('.running', async () => (await import('../running/running.js')).load({ host, finish })),
       strength: late('.strength', async () => (await import('../strength/strength.js')).load({ host, finish })),
+      checks: late('.checks', async () => (await import('../checks/checks.js')).load({ host, finish })),
+      basis: late('.basis-panel', async () => (await import('../basis/basis.js')).load()),
     };
   }
 
   /** Fetches the panels on show. */
   want(names: readonly string[]): void {
+    this.#isChecked = names.includes('checks');
     for (const [name, panel] of Object.entries(this.#late)) if (names.includes(name)) panel.want();
   }
 
@@ -108,17 +118,23 @@ export class LatePanels {
     return this.#late.sheet.panel?.planner ?? null;
   }
 
+  /** True where what a runner has answered allows no plan at all. */
+  get isStopped(): boolean {
+    return this.#isChecked && (this.#late.checks.panel?.isStopped ?? false);
+  }
+
   get problems(): readonly Problem[] {
     return Object.values<LatePanelController<LatePanel>>(this.#late).flatMap(({ panel }) => panel?.problems ?? []);
   }
 
   /** What is asked of the days of the week and of the season, where their panels are there. */
   request(
-    { days, eventDate, mostHours, season: given, race, running, equipment, strength }: LateAttributes,
+    { days, eventDate, mostHours, season: given, race, running, equipment, strength, checks }: LateAttributes,
     method: Method,
   ): Pick<PlanRequest, 'week' | 'season'> {
     this.#late.running.panel?.take(running, race);
     this.#late.strength.panel?.take(strength, equipment);
+    this.#late.checks.panel?.take(checks, null);
     const week = this.#late.week.panel?.request(days, method);
     const season = this.#late.season.panel?.request({ eventDate, mostHours, season: given });
     return { ...(week ? { week } : {}), ...(season ? { season } : {}) };
@@ -136,7 +152,7 @@ export class LatePanels {
     const season = this.#late.season.panel;
     board?.teach(planner, sheet);
     season?.teach(planner, sheet);
-    const concrete = [this.#late.running.panel, this.#late.strength.panel];
+    const concrete = [this.#late.running.panel, this.#late.strength.panel, this.#late.checks.panel];
     return {
       versions: [sheet?.version, board?.version, season?.version, ...concrete.map((panel) => panel?.version)],
       plan: (by, request) => {

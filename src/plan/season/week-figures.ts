@@ -3,10 +3,10 @@ import type { Derivation } from '../../sheet/derivation.js';
 import { Deriver } from '../../sheet/derive.js';
 import { withoutNoise } from '../../sheet/numbers.js';
 import type { Sheet } from '../../sheet/sheet.js';
-import { builtInMethod } from '../../training/method/built-in.js';
 import type { Method } from '../../training/method/document.js';
 import { byCategory, categoryIds, type ByCategory, type CategoryId } from '../../training/method/ids.js';
 import { categoryQuantity, strengthUpkeep } from '../../training/method/names.js';
+import { effortsOf } from '../../training/load/efforts-of.js';
 import { weekLoad } from '../../training/load/week-load.js';
 import { bestSessions, isSessionOption, sessionOptions, type SessionNeed } from '../../training/sessions/options.js';
 import type { Notice, PlanInputs } from '../document.js';
@@ -77,7 +77,7 @@ export class FiguresSource {
     this.#deriver = new Deriver(sheet, this.#column);
     this.#needs = byCategory((id) => needFacts.map((fact) => this.#column.registerOf(categoryQuantity(id, fact))));
     this.#isByHand = isRoundedByHand(sheet.model);
-    this.#effort = byCategory((id) => effortOf(method, id) ?? effortOf(builtInMethod, id) ?? 0);
+    this.#effort = effortsOf(method);
     this.#ruled = [...new Set(method.rules.flatMap((rule) => (rule.kind === 'change' ? [rule.on] : [])))];
   }
 
@@ -134,9 +134,6 @@ interface NoticeGround {
   readonly rounded: ByCategory<number>;
   readonly dropped: readonly CategoryId[];
 }
-
-const effortOf = ({ categories }: Method, category: CategoryId): number | undefined =>
-  categories.find(({ id }) => id === category)?.effort;
 
 function pickOf(picked: readonly number[] | undefined, need: SessionNeed): readonly number[] | null {
   return picked && isSessionOption(picked, need) ? [...picked].sort((one, other) => one - other) : null;

@@ -1,6 +1,7 @@
 import type { Problem } from '../../problem.js';
 import { quantityIds } from '../../sheet/sheet.js';
 import type { Method, NumberInput } from './document.js';
+import { checkChecks } from './check-checks.js';
 import { checkRunning } from './check-running.js';
 import { checkStrength } from './check-strength.js';
 import { checkWeek } from './check-week.js';
@@ -26,6 +27,7 @@ export function checkMethod(method: Method): Problem[] {
     ...checkWeek(method),
     ...checkRunning(method),
     ...checkStrength(method),
+    ...checkChecks(method),
   ];
 }
 

@@ -1,3 +1,4 @@
+import type { CheckRules } from './check-rules.js';
 import type { ByCategory, CategoryId, EventId, LevelId, PhaseId, Status, Text } from './ids.js';
 import type { RunningRules } from './running-rules.js';
 import type { SeasonRules } from './season-rules.js';
@@ -210,4 +211,6 @@ export interface Method {
   readonly running?: RunningRules | undefined;
   /** How minutes of strength become movements, sets and rest; as in the built-in method where left out. */
   readonly strength?: StrengthRules | undefined;
+  /** How plans are held against what is known; as in the built-in method where left out. */
+  readonly checks?: CheckRules | undefined;
 }

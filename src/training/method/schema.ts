@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { seasonLimits, seasonPhaseIds, upkeepIds } from './season-rules.js';
 import { sessionMinutes } from './session-minutes.js';
 import { categoryIds, eventIds, levelIds, phaseIds } from './ids.js';
+import { checkRulesSchema } from './check-rules-schema.js';
 import { runningSchema } from './running-schema.js';
 import { strengthSchema } from './strength-schema.js';
 import {
@@ -186,4 +187,5 @@ export const methodSchema = v.strictObject({
   season: v.optional(season),
   running: v.optional(runningSchema),
   strength: v.optional(strengthSchema),
+  checks: v.optional(checkRulesSchema),
 });

@@ -40,6 +40,7 @@ const planFields = fieldsOf<Plan>({
   season: true,
   running: true,
   strength: true,
+  load: true,
   checks: true,
 });
 const inputFields = fieldsOf<PlanInputs>({ hours: true, phase: true, level: true, event: true, strengthCap: true });

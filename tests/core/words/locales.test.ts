@@ -9,7 +9,10 @@ import { problemCodes } from '../../../src/problem.js';
 import { functionArity } from '../../../src/sheet/formula/functions.js';
 import { formulaErrorCodes } from '../../../src/sheet/formula/formula-error.js';
 import { categoryIds, eventIds, levelIds, phaseIds, statusIds } from '../../../src/training/method/ids.js';
+import { adviceIds, checkGroupIds } from '../../../src/training/method/check-rules.js';
 import { upkeepIds } from '../../../src/training/method/season-rules.js';
+import { checkLevels } from '../../../src/training/checks/judge.js';
+import { answerIds, screen } from '../../../src/training/checks/screening.js';
 import { hoursReasons } from '../../../src/training/season/season-hours.js';
 import { changeKinds, wishKinds } from '../../../src/training/week/wish.js';
 import { languages } from '../../../src/words/load-words.js';
@@ -86,6 +89,18 @@ const composedKeys = [
   ...prefixed('season.upkeep', upkeepIds),
   ...prefixed('season-notice', [...seasonNoticeCodes, 'steep-week.back', 'after-break.caution']),
   ...prefixed('season-change', seasonChangeKinds),
+  ...prefixed('advice', adviceIds),
+  ...prefixed('screening', answerIds),
+  ...prefixed('screening-help', screen(answerIds).cautions),
+  ...prefixed('check-group', checkGroupIds),
+  ...prefixed('check-level', [...checkLevels, 'unknown']),
+  ...prefixed('check-missing', ['days', 'season', 'equal-days', 'nothing']),
+  ...prefixed('check-missing', ['hours_before', 'longest_run_before', 'own_load', 'own_days']),
+  ...prefixed('checks.unit', ['days', 'sessions']),
+  ...prefixed('checks.range', ['between', 'from', 'until', 'caution-below', 'caution-above']),
+  ...prefixed('checks.headline', checkLevels),
+  ...['week', 'mean', 'deviation', 'monotony', 'strain'].flatMap((id) => prefixed(`checks.load.${id}`, ['how'])),
+  ...prefixed('checks.load', ['week', 'mean', 'deviation', 'monotony', 'strain', 'number', 'this', 'own', 'about']),
   ...prefixed('phase-term', phaseIds),
   ...prefixed('season.box', ['hand', 'table', 'shape', 'reach', 'later', 'compare', 'basis']),
   ...prefixed('season.table', ['week', 'from', 'phase', 'hours', 'load', 'longest-run', 'notes']),

@@ -1,0 +1,30 @@
+import { checksPart } from '../../plan/checks/checks-part.js';
+import type { ChecksRequest } from '../../plan/checks/wishes.js';
+import { screen } from '../../training/checks/screening.js';
+import { ConcretePanel, type ConcreteSeat } from '../concrete/concrete-panel.js';
+import { concreteStyles } from '../concrete/concrete.styles.js';
+import { lateStyles } from '../late.styles.js';
+import { answersOf } from './answers.js';
+import { beginChecks } from './begin-checks.js';
+import { checksPanel } from './checks-panel.js';
+import { checksStyles } from './checks.styles.js';
+
+const styles = [lateStyles, concreteStyles, checksStyles];
+
+/** The checks of a planner; fetched where a page shows them. */
+export const load = (seat: ConcreteSeat) => ({
+  styles,
+  panel: new ConcretePanel<ChecksRequest>(
+    seat,
+    {
+      part: checksPart,
+      panel: checksPanel,
+      begin: beginChecks,
+      // No plan is made of the answers: where they stop it, the planner shows none.
+      ask: ({ answers: _, ...request }) => request,
+      told: (problem) => problem,
+      stops: (held, request) => screen(answersOf(held, request)).stops,
+    },
+    {},
+  ),
+});

@@ -1,0 +1,67 @@
+import * as v from 'valibot';
+import {
+  activityFactIds,
+  dayFactIds,
+  minuteFactIds,
+  seasonFactIds,
+  sessionFactIds,
+  sheetFactIds,
+  toldFactIds,
+} from '../../training/checks/facts.js';
+import { checkLevels } from '../../training/checks/judge.js';
+import { checkUnits } from '../../training/checks/measures.js';
+import { checkGroupIds, measureIds } from '../../training/method/check-rules.js';
+import { byCategory } from '../../training/method/schema.js';
+import { between, status, text } from '../../training/method/schema-parts.js';
+
+const numberOrNull = v.nullable(v.number());
+const load = v.pipe(v.number(), v.minValue(0));
+const unit = v.picklist(checkUnits);
+const fact = v.picklist([
+  ...sheetFactIds,
+  ...minuteFactIds,
+  ...activityFactIds,
+  ...sessionFactIds,
+  ...dayFactIds,
+  ...toldFactIds,
+  ...seasonFactIds,
+]);
+
+/** `load` of a plan. */
+export const loadSchema = v.strictObject({
+  efforts: byCategory(between(0, 10)),
+  week: load,
+  days: v.nullable(v.pipe(v.array(load), v.length(7))),
+  spread: v.nullable(
+    v.strictObject({
+      week: load,
+      mean: load,
+      deviation: load,
+      sampleDeviation: load,
+      monotony: numberOrNull,
+      sampleMonotony: numberOrNull,
+      strain: numberOrNull,
+    }),
+  ),
+  own: v.strictObject({ load: numberOrNull, monotony: numberOrNull, strain: numberOrNull }),
+});
+
+/** One of the `checks` of a plan; `values` are numbers by name. */
+export const checkResultSchema = <T extends v.GenericSchema>(values: T) =>
+  v.strictObject({
+    id: v.string(),
+    group: v.picklist(checkGroupIds),
+    measure: v.picklist(measureIds),
+    level: v.nullable(v.picklist(checkLevels)),
+    value: numberOrNull,
+    unit,
+    missing: v.nullable(fact),
+    inLine: v.strictObject({ least: numberOrNull, most: numberOrNull }),
+    caution: v.strictObject({ below: numberOrNull, above: numberOrNull }),
+    change: v.strictObject({ amount: numberOrNull, unit }),
+    values,
+    notSaid: text,
+    status,
+    sources: v.array(v.string()),
+    reason: text,
+  });

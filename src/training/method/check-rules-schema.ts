@@ -1,0 +1,62 @@
+import * as v from 'valibot';
+import { adviceIds, checkGroupIds, edgeInputs, measureIds } from './check-rules.js';
+import { categoryIds, levelIds, phaseIds } from './ids.js';
+import { between, founded, idPattern, text, wholeBetween } from './schema-parts.js';
+
+const id = v.pipe(v.string(), v.regex(idPattern));
+const number = between(-100_000, 100_000);
+const edge = v.union([number, v.picklist(edgeInputs)]);
+const age = wholeBetween(0, 120);
+const some = <T extends v.GenericSchema>(schema: T, most: number) =>
+  v.optional(v.pipe(v.array(schema), v.minLength(1), v.maxLength(most)));
+
+const limits = v.strictObject({
+  levels: some(v.picklist(levelIds), levelIds.length),
+  phases: some(v.picklist(phaseIds), phaseIds.length),
+  ages: v.optional(v.strictObject({ least: v.optional(age), most: v.optional(age) })),
+  hours_above: v.optional(between(0, 168)),
+  in_line: v.strictObject({ least: v.optional(edge), most: v.optional(edge) }),
+  caution: v.optional(v.strictObject({ below: v.optional(number), above: v.optional(number) })),
+  not_said: text,
+  ...founded,
+});
+
+const check = v.strictObject({
+  id,
+  group: v.picklist(checkGroupIds),
+  measure: v.picklist(measureIds),
+  enabled: v.optional(v.boolean()),
+  name: text,
+  says: text,
+  change: text,
+  limits: v.pipe(v.array(limits), v.minLength(1), v.maxLength(20)),
+});
+
+/** Words that are there: a clinic can change what is said, not leave it unsaid. */
+const wording = v.union([
+  v.pipe(v.string(), v.regex(/\S\s*\S/), v.maxLength(1000)),
+  v.strictObject({ key: v.pipe(v.string(), v.regex(/^advice\.[a-z-]+$/), v.maxLength(100)) }),
+]);
+
+/** The section `checks` of a method. */
+export const checkRulesSchema = v.strictObject({
+  activity: v.strictObject({
+    kinds: v.pipe(
+      v.array(v.strictObject({ id: v.picklist(categoryIds), multiple: between(0.5, 30) })),
+      v.maxLength(categoryIds.length),
+    ),
+    moderate: between(1, 30),
+    vigorous: between(1, 30),
+    vigorous_counts: between(1, 10),
+    ...founded,
+  }),
+  list: v.pipe(v.array(check), v.maxLength(60)),
+  differences: v.pipe(
+    v.array(v.strictObject({ id, name: text, text, sources: v.pipe(v.array(v.string()), v.maxLength(20)) })),
+    v.maxLength(40),
+  ),
+  screening: v.strictObject({
+    advice: v.optional(v.strictObject(v.entriesFromList(adviceIds, v.optional(wording)))),
+    ...founded,
+  }),
+});

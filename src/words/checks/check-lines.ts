@@ -1,0 +1,111 @@
+import { checkRules } from '../../plan/checks/checks-ground.js';
+import type { CheckResult, PlanLoad } from '../../plan/checks/document.js';
+import type { CheckRule } from '../../training/method/check-rules.js';
+import type { Method } from '../../training/method/document.js';
+import { reasonOf, type Reason } from '../reason.js';
+import type { Words } from '../words.js';
+import { checkAmount, factText, riseText } from './check-amount.js';
+
+/** A check in words. */
+export interface CheckLines {
+  readonly id: string;
+  readonly name: string;
+  /** "in line", "worth a look", "caution", "not known yet". */
+  readonly level: string;
+  /** What was measured, or what would have to be told. */
+  readonly says: string;
+  /** From where to where it is in line, and from where on there is a caution. */
+  readonly range: string;
+  /** What would bring it in line; null where it is. */
+  readonly change: string | null;
+  /** The guidance, with its sources. */
+  readonly reason: Reason;
+  readonly notSaid: string;
+}
+
+/** A check of a plan in words. */
+export function checkLines(
+  words: Words,
+  { method, load }: { readonly method: Method; readonly load: PlanLoad | null },
+  result: CheckResult,
+): CheckLines {
+  const { id, level } = result;
+  const rule = checkRules(method).list.find((each) => each.id === id);
+  return {
+    id,
+    name: rule ? words.text(rule.name) : id,
+    level: words.say(`check-level.${level ?? 'unknown'}`),
+    says: level === null ? missingText(words, result, load) : saysText(words, rule, result),
+    range: rangeText(words, result),
+    change: level === null || level === 'in-line' ? null : changeText(words, rule, result),
+    reason: reasonOf(words, result),
+    notSaid: words.text(result.notSaid),
+  };
+}
+
+/** Checks that wait for something, by what would have to be told. */
+export function unknownLines(
+  words: Words,
+  ground: { readonly method: Method; readonly load: PlanLoad | null },
+  checks: readonly CheckResult[],
+): readonly { readonly says: string; readonly names: readonly string[] }[] {
+  const lines = checks.map((check) => checkLines(words, ground, check));
+  return [...new Set(lines.map(({ says }) => says))].map((says) => ({
+    says,
+    names: lines.filter((line) => line.says === says).map(({ name }) => name),
+  }));
+}
+
+function saysText(words: Words, rule: CheckRule | undefined, { value, unit, measure, values }: CheckResult): string {
+  if (!rule || value === null) return '';
+  const facts = Object.entries(values).map(([fact, each]) => [fact, factText(words, fact, each)] as const);
+  const measured = measure.endsWith('_rise') ? riseText(words, value) : checkAmount(words, unit, value);
+  return words.text(rule.says, { ...Object.fromEntries(facts), value: measured });
+}
+
+function changeText(words: Words, rule: CheckRule | undefined, { change: { amount, unit } }: CheckResult): string {
+  return rule && amount !== null ? words.text(rule.change, { amount: checkAmount(words, unit, amount) }) : '';
+}
+
+function missingText(words: Words, { missing }: CheckResult, load: PlanLoad | null): string {
+  return words.say(`check-missing.${missingKey(missing, load)}`);
+}
+
+/** Facts that one and the same answer brings. */
+function missingKey(missing: CheckResult['missing'], load: PlanLoad | null): string {
+  switch (missing) {
+    case 'hours_before':
+    case 'longest_run_before':
+    case 'own_load':
+      return missing;
+    case 'own_monotony':
+    case 'own_strain':
+      return 'own_days';
+    case 'season_rise':
+    case 'season_run_rise':
+      return 'season';
+    case 'load_monotony':
+    case 'week_strain':
+      return load?.spread ? 'equal-days' : 'days';
+    case null:
+      return 'nothing';
+    default:
+      return 'days';
+  }
+}
+
+function rangeText(words: Words, { inLine: { least, most }, caution, unit, measure }: CheckResult): string {
+  const edge = (value: number): string =>
+    measure.endsWith('_rise') ? riseText(words, value) : checkAmount(words, unit, value);
+  const said = (key: string, ...edges: readonly (number | null)[]): readonly string[] => {
+    const [from, to] = edges.map((each) => (each === null ? '' : edge(each)));
+    return edges.includes(null) ? [] : [words.say(`checks.range.${key}`, { from: from ?? '', to: to ?? '' })];
+  };
+  return [
+    ...said('between', least, most),
+    ...(most === null ? said('from', least) : []),
+    ...(least === null ? said('until', most) : []),
+    ...said('caution-below', caution.below),
+    ...said('caution-above', caution.above),
+  ].join('; ');
+}
