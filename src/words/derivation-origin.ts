@@ -19,7 +19,9 @@ export function derivationOrigin(words: Words, method: Method, derivation: Deriv
 }
 
 const blockKey = ({ formula }: Derivation): string =>
-  formula === 'sainte-lague' || formula === 'week' ? `derivation.origin.${formula}` : 'derivation.origin.block';
+  blocks.some((block) => block === formula) ? `derivation.origin.${formula}` : 'derivation.origin.block';
+
+const blocks = ['sainte-lague', 'week', 'sessions', 'checks'] as const;
 
 function inputOrigin(words: Words, method: Method, id: string): string {
   const range = rangeOf(method, id);

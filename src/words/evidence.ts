@@ -1,5 +1,5 @@
 // Written by `npm run compile` from shared/evidence/evidence.json. Change that, not this.
-import type { Citation } from './sources.js';
+import type { Citation } from './citation.js';
 
 export const evidence: readonly Citation[] = [
   {

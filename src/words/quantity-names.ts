@@ -1,3 +1,4 @@
+import { checkQuantity, isOfChecks } from '../plan/checks/check-quantities.js';
 import type { Method } from '../training/method/document.js';
 import { categoryName } from './category-name.js';
 import { quantityMeaning } from './quantity-meaning.js';
@@ -6,6 +7,7 @@ import type { Words } from './words.js';
 
 /** The name of a quantity in plain words, fit for the middle of a sentence: "strength, minutes a week". */
 export function quantityName(words: Words, method: Method, id: string): string {
+  if (isOfChecks(id)) return nameOfChecks(words, method, id);
   const meaning = quantityMeaning(method, id);
   switch (meaning.of) {
     case 'own':
@@ -27,6 +29,12 @@ export function quantityName(words: Words, method: Method, id: string): string {
       // An id that means nothing here is shown as it is.
       return unitOfWeek.has(id) ? words.say(`quantity.${id}`) : id;
   }
+}
+
+/** A check by its name, a fact by what it counts. */
+function nameOfChecks(words: Words, { checks }: Method, id: string): string {
+  const own = checks?.list.find((check) => checkQuantity(check.id) === id)?.name;
+  return own === undefined ? words.say(id.replace(':', '.')) : words.text(own);
 }
 
 /** What a rule calls its quantity in a sentence: the kind of training alone where its minutes are meant. */

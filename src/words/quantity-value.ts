@@ -1,3 +1,5 @@
+import { isCheck, isOfChecks } from '../plan/checks/check-quantities.js';
+import { checkLevels } from '../training/checks/check-levels.js';
 import type { Method } from '../training/method/document.js';
 import { strengthUpkeep } from '../training/method/names.js';
 import { dayQuantities, weekCost } from '../training/method/week-names.js';
@@ -5,7 +7,8 @@ import { choiceIds, quantityMeaning, type ChoiceKind, type Measure } from './qua
 import type { Words } from './words.js';
 
 /** What a quantity is counted in. */
-export type Unit = 'hours' | 'minutes' | 'share' | 'phase' | 'level' | 'event' | 'yes-no' | 'number';
+export type Unit =
+  'hours' | 'minutes' | 'share' | 'phase' | 'level' | 'event' | 'yes-no' | 'number' | 'whole' | 'tenth' | 'check';
 
 const unitOfMeasure: Readonly<Record<Measure, Unit>> = {
   share: 'share',
@@ -33,8 +36,18 @@ export const unitOfWeek: ReadonlyMap<string, Unit> = new Map<string, Unit>([
   [weekCost, 'number'],
 ]);
 
+/** What the facts of checks are counted in that are not whole numbers. */
+const unitOfFact: ReadonlyMap<string, Unit> = new Map<string, Unit>([
+  ['fact:activity_minutes', 'minutes'],
+  ['fact:hard_minutes_share', 'share'],
+  ['fact:hard_sessions_share', 'share'],
+  ['fact:load_monotony', 'tenth'],
+]);
+
 /** The unit of a quantity; a coach's own quantities are plain numbers. */
 export function quantityUnit(method: Method, id: string): Unit {
+  if (isCheck(id)) return 'check';
+  if (isOfChecks(id)) return unitOfFact.get(id) ?? 'whole';
   const meaning = quantityMeaning(method, id);
   switch (meaning.of) {
     case 'category':
@@ -58,6 +71,12 @@ export function formatByUnit(words: Words, unit: Unit, value: number | null): st
     case 'share':
     case 'number':
       return words[unit](value);
+    case 'whole':
+      return value < 0 ? words.say('value.none') : words.number(value, 0);
+    case 'tenth':
+      return value < 0 ? words.say('value.none') : words.number(value, 1);
+    case 'check':
+      return words.say(`check-level.${checkLevels[value] ?? 'unknown'}`);
     case 'yes-no':
       return words.say(value === 0 ? 'value.no' : 'value.yes');
     case 'phase':

@@ -38,6 +38,7 @@ const later = new Set([
   'differs-name',
   'day-short',
   'derivation',
+  'fact',
   'formula',
   'hours-reason',
   'formula-error',
@@ -178,7 +179,7 @@ async function citedEvidence() {
   const source = 'shared/evidence/evidence.json';
   const entries = JSON.parse(await read(source)).map(({ id, cite, doi }) => ({ id, cite, doi }));
   return `// Written by \`npm run compile\` from ${source}. Change that, not this.
-import type { Citation } from './sources.js';
+import type { Citation } from './citation.js';
 
 export const evidence: readonly Citation[] = ${JSON.stringify(entries)};
 `;

@@ -2,6 +2,7 @@ import { nothing, render, type ReactiveController } from 'lit';
 import type { Plan } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
 import { cardsOf, type Card } from '../../plan/week/cards.js';
+import type { Pupil } from '../../plan/scenarios/makers.js';
 import { createWeekMaker } from '../../plan/week/create-week-maker.js';
 import type { PlanWeek } from '../../plan/week/document.js';
 import type { WeekMaker } from '../../plan/week/week-maker.js';
@@ -31,11 +32,6 @@ interface Beginning {
   readonly method: Method;
   readonly request: WeekRequest;
   readonly problems: readonly Problem[];
-}
-
-/** Whoever keeps scenarios: they learn of weeks too. */
-export interface Pupil {
-  learnWeeks(weeks: WeekMaker): void;
 }
 
 /** The board of a planner, on which sessions lie on their days; fetched where a page shows it. */
@@ -88,7 +84,7 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
   /** Makes a planner, and the scenarios beside it, know of weeks. */
   teach(planner: Planner, scenarios: Pupil | null): void {
     planner.learnWeeks(this.#maker);
-    scenarios?.learnWeeks(this.#maker);
+    scenarios?.teach({ week: this.#maker });
   }
 
   /** What is asked of the week: a person's wishes, else the days of the page, else the method's first template. */

@@ -1,11 +1,11 @@
 import { checksPart } from '../../plan/checks/checks-part.js';
-import type { ChecksRequest } from '../../plan/checks/wishes.js';
 import { screen } from '../../training/checks/screening.js';
-import { ConcretePanel, type ConcreteSeat } from '../concrete/concrete-panel.js';
+import type { ConcreteSeat } from '../concrete/concrete-panel.js';
 import { concreteStyles } from '../concrete/concrete.styles.js';
 import { lateStyles } from '../late.styles.js';
 import { answersOf } from './answers.js';
 import { beginChecks } from './begin-checks.js';
+import { ChecksDesk } from './checks-desk.js';
 import { checksPanel } from './checks-panel.js';
 import { checksStyles } from './checks.styles.js';
 
@@ -14,7 +14,7 @@ const styles = [lateStyles, concreteStyles, checksStyles];
 /** The checks of a planner; fetched where a page shows them. */
 export const load = (seat: ConcreteSeat) => ({
   styles,
-  panel: new ConcretePanel<ChecksRequest>(
+  panel: new ChecksDesk(
     seat,
     {
       part: checksPart,

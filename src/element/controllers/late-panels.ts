@@ -4,13 +4,13 @@ import type { Planner } from '../../plan/planner.js';
 import type { Scenario } from '../../plan/scenarios/document.js';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import type { WeekAsked } from '../../plan/week/week-maker.js';
-import type { ChecksRequest } from '../../plan/checks/wishes.js';
 import type { RunningRequest } from '../../plan/running/wishes.js';
 import type { StrengthRequest } from '../../plan/strength/wishes.js';
 import type { Problem } from '../../problem.js';
 import type { Method } from '../../training/method/document.js';
 import type { CategoryId } from '../../training/method/ids.js';
 import type { Board } from '../board/board.js';
+import type { ChecksDesk } from '../checks/checks-desk.js';
 import type { ConcretePanel } from '../concrete/concrete-panel.js';
 import type { Basis } from '../basis/basis.js';
 import type { Season } from '../season/season.js';
@@ -54,7 +54,7 @@ export class LatePanels {
     readonly season: LatePanelController<Season>;
     readonly running: LatePanelController<ConcretePanel<RunningRequest>>;
     readonly strength: LatePanelController<ConcretePanel<StrengthRequest>>;
-    readonly checks: LatePanelController<ConcretePanel<ChecksRequest>>;
+    readonly checks: LatePanelController<ChecksDesk>;
     readonly basis: LatePanelController<Basis>;
   };
   /** The scenario that the sheet put on show last: panels that come after it begin with what it wishes. */
@@ -152,6 +152,7 @@ export class LatePanels {
     const season = this.#late.season.panel;
     board?.teach(planner, sheet);
     season?.teach(planner, sheet);
+    this.#late.checks.panel?.teach(sheet);
     const concrete = [this.#late.running.panel, this.#late.strength.panel, this.#late.checks.panel];
     return {
       versions: [sheet?.version, board?.version, season?.version, ...concrete.map((panel) => panel?.version)],

@@ -1,12 +1,12 @@
 import { render, type CSSResult, type LitElement } from 'lit';
 import type { PlanInputs } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
+import type { Pupil } from '../../plan/scenarios/makers.js';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import { pickedIn } from '../../plan/season/acts.js';
 import { createSeasonMaker } from '../../plan/season/create-season-maker.js';
 import type { PlanSeason, SeasonWeek } from '../../plan/season/document.js';
 import { readSeason } from '../../plan/season/read-season.js';
-import type { SeasonMaker } from '../../plan/season/season-maker.js';
 import type { SeasonRequest } from '../../plan/season/wishes.js';
 import type { WeekAsked } from '../../plan/week/week-maker.js';
 import type { Problem } from '../../problem.js';
@@ -42,11 +42,6 @@ interface SeasonSeat {
   readonly scenarios: () => readonly PlannedScenario[];
 }
 
-/** Whoever keeps scenarios: they learn of seasons too. */
-export interface SeasonPupil {
-  learnSeasons(seasons: SeasonMaker): void;
-}
-
 /** The season of a planner; fetched where a page shows it. */
 export class Season implements SeasonDesk, LatePanel {
   reading: string | null = null;
@@ -79,9 +74,9 @@ export class Season implements SeasonDesk, LatePanel {
   }
 
   /** Makes a planner, and the scenarios beside it, know of seasons. */
-  teach(planner: Planner, scenarios: SeasonPupil | null): void {
+  teach(planner: Planner, scenarios: Pupil | null): void {
     planner.learnSeasons(this.#maker);
-    scenarios?.learnSeasons(this.#maker);
+    scenarios?.teach({ season: this.#maker });
     this.planner = planner;
   }
 

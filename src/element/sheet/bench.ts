@@ -18,6 +18,8 @@ import type { ScenarioSheet } from '../../plan/scenarios/document.js';
 import { newRowId } from '../../plan/scenarios/row-id.js';
 import { rowGroups, type RowGroup } from '../../plan/scenarios/rows.js';
 import { methodOf } from '../../plan/scenarios/scenario-model.js';
+import { isOfChecks } from '../../plan/checks/check-quantities.js';
+import type { SheetModel } from '../../sheet/model.js';
 import type { Method } from '../../training/method/document.js';
 import { quantityUnit, type Unit } from '../../words/quantity-value.js';
 import { FormulaDraft, type FormulaPlace } from './formula-draft.js';
@@ -47,6 +49,7 @@ interface NewRow {
 interface Ground {
   readonly of: ScenarioSheet;
   readonly hasDays: boolean;
+  readonly model: SheetModel | undefined;
   readonly method: Method;
   readonly groups: readonly RowGroup[];
 }
@@ -86,11 +89,12 @@ export class Bench {
   get #ground(): Ground {
     const { sheet } = this.store;
     const last = this.#lastGround;
-    const { hasDays } = this.store;
+    const { hasDays, model } = this.store;
     const isSame = last?.of.rows === sheet.rows && last.of.rulesOff === sheet.rulesOff && last.hasDays === hasDays;
-    if (isSame) return last;
+    if (isSame && last.model === model) return last;
     const method = methodOf(sheet, { rulesOff: [] });
-    this.#lastGround = { of: sheet, hasDays, method, groups: rowGroups(method, hasDays) };
+    const checks = (model?.blocks ?? []).flatMap(({ writes }) => writes.filter(isOfChecks));
+    this.#lastGround = { of: sheet, hasDays, model, method, groups: rowGroups(method, { hasDays, checks }) };
     return this.#lastGround;
   }
 

@@ -5,12 +5,12 @@ import type { ReadRequest } from '../../plan/read-request.js';
 import { newSheet, scenarioOf, setInputs, setSeason, setSessions, setWeek } from '../../plan/scenarios/change.js';
 import type { Scenario, ScenarioSheet } from '../../plan/scenarios/document.js';
 import { beginHistory, record, redo, settle, undo, type History } from '../../plan/scenarios/history.js';
+import type { Makers } from '../../plan/scenarios/makers.js';
 import { ScenarioPlanner, type PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import { isSameButDays } from '../../plan/week/same-week.js';
 import { weekCost } from '../../training/method/week-names.js';
-import type { SeasonMaker } from '../../plan/season/season-maker.js';
 import type { SeasonRequest } from '../../plan/season/wishes.js';
-import type { WeekMaker } from '../../plan/week/week-maker.js';
+import type { SheetModel } from '../../sheet/model.js';
 import type { Method } from '../../training/method/document.js';
 
 /** Holds the sheet with its history, and every scenario of it worked out. */
@@ -41,6 +41,11 @@ export class SheetStore {
   /** True where the sessions of every scenario are laid on days. */
   get hasDays(): boolean {
     return this.planned.every(({ planner }) => planner.sheet.program.registers.has(weekCost));
+  }
+
+  /** The model of the reference, whose blocks say which rows there are. */
+  get model(): SheetModel | undefined {
+    return this.of(this.sheet.reference)?.planner.sheet.model;
   }
 
   get canUndo(): boolean {
@@ -81,14 +86,9 @@ export class SheetStore {
     this.#take(redo(this.#history));
   }
 
-  /** The weeks of scenarios are laid on their days by `weeks` from now on. */
-  learnWeeks(weeks: WeekMaker): void {
-    if (this.planner.learnWeeks(weeks)) this.planned = this.planner.plan(this.sheet);
-  }
-
-  /** Scenarios are carried through their seasons by `seasons` from now on. */
-  learnSeasons(seasons: SeasonMaker): void {
-    if (this.planner.learnSeasons(seasons)) this.planned = this.planner.plan(this.sheet);
+  /** Scenarios are made with these too from now on. */
+  teach(makers: Makers): void {
+    if (this.planner.teach(makers)) this.planned = this.planner.plan(this.sheet);
   }
 
   /** The next act is a step of its own. */

@@ -3,10 +3,9 @@ import type { Outcome } from '../../problem.js';
 import type { Plan, PlanRequest } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
 import { readRequest, type ReadRequest } from '../../plan/read-request.js';
+import type { Makers } from '../../plan/scenarios/makers.js';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
-import type { SeasonMaker } from '../../plan/season/season-maker.js';
 import type { Method } from '../../training/method/document.js';
-import type { WeekMaker } from '../../plan/week/week-maker.js';
 import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
 import { lateStyles } from '../late.styles.js';
 import { formulaFieldStyles } from '../formula-field/formula-field.styles.js';
@@ -31,8 +30,7 @@ export class Sheet implements LatePanel, ReactiveController {
   #container: HTMLElement | null = null;
   /** The method of the sheet that is there or on its way. */
   #method: Method | null = null;
-  #weeks: WeekMaker | undefined;
-  #seasons: SeasonMaker | undefined;
+  #makers: Makers = {};
 
   constructor(seat: Seat) {
     this.#seat = seat;
@@ -51,16 +49,10 @@ export class Sheet implements LatePanel, ReactiveController {
     removeEventListener('hashchange', this.#openLink);
   }
 
-  /** The weeks of scenarios are laid on their days by `weeks` from now on. */
-  learnWeeks(weeks: WeekMaker): void {
-    this.#weeks = weeks;
-    this.#bench?.store.learnWeeks(weeks);
-  }
-
-  /** Scenarios are carried through their seasons by `seasons` from now on. */
-  learnSeasons(seasons: SeasonMaker): void {
-    this.#seasons = seasons;
-    this.#bench?.store.learnSeasons(seasons);
+  /** Scenarios are made with these too from now on. */
+  teach(makers: Makers): void {
+    this.#makers = { ...this.#makers, ...makers };
+    this.#bench?.store.teach(makers);
   }
 
   /** The next act is a step of its own. */
@@ -90,7 +82,7 @@ export class Sheet implements LatePanel, ReactiveController {
 
   /** The plan of the scenario on show, after it has taken over what is asked for; null while the sheet is not ready. */
   plan({ method }: Pick<Planner, 'method'>, request: PlanRequest): Outcome<Plan> | null {
-    const read = readRequest(request, method, { week: this.#weeks, season: this.#seasons });
+    const read = readRequest(request, method, this.#makers);
     if (!read.ok) return read;
     if (method !== this.#method) void this.#begin(method, read.value);
     return this.#current?.store.follow(read.value, request.season ?? null) ?? null;
@@ -140,8 +132,7 @@ export class Sheet implements LatePanel, ReactiveController {
       this.#method = null;
       return;
     }
-    if (this.#weeks) store.learnWeeks(this.#weeks);
-    if (this.#seasons) store.learnSeasons(this.#seasons);
+    store.teach(this.#makers);
     this.#bench = new Bench(this.#seat, store);
     this.#seat.host.requestUpdate();
     await sheetFromLink(this.#bench);

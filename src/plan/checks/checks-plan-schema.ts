@@ -8,7 +8,7 @@ import {
   sheetFactIds,
   toldFactIds,
 } from '../../training/checks/facts.js';
-import { checkLevels } from '../../training/checks/judge.js';
+import { checkLevels } from '../../training/checks/check-levels.js';
 import { checkUnits } from '../../training/checks/measures.js';
 import { checkGroupIds, measureIds } from '../../training/method/check-rules.js';
 import { byCategory } from '../../training/method/schema.js';

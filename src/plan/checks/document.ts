@@ -1,4 +1,4 @@
-import type { CheckLevel } from '../../training/checks/judge.js';
+import type { CheckLevel } from '../../training/checks/check-levels.js';
 import type { FactId } from '../../training/checks/facts.js';
 import type { CheckUnit } from '../../training/checks/measures.js';
 import type { LoadSpread } from '../../training/load/load-spread.js';

@@ -6,6 +6,7 @@ import { cellSwitch, ruleSwitches, type Switch } from '../../sheet/explore/switc
 import { turningPoints, type TurningPoint } from '../../sheet/explore/turning-points.js';
 import { workBackwards, type WorkedBack } from '../../sheet/explore/work-backwards.js';
 import { noticeQuantity, splitQuantity } from '../../training/method/names.js';
+import { isCheck } from '../checks/check-quantities.js';
 import type { Planner } from '../planner.js';
 
 /** What is to be reached. */
@@ -45,7 +46,23 @@ export function influenceOnWeek(planner: Planner, quantity: string): readonly In
   return influence(planner.column, planner.sheet.model.inputs, quantity);
 }
 
-/** What can start and stop in a week: its rules, its splits (by `split_` and their id), its notices. */
+/** A check is on where it is worth a look, and `!` and its quantity where it calls for caution. */
+const checkSwitches = ({ model, program }: Planner['sheet']): Switch[] =>
+  model.blocks
+    .flatMap(({ writes }) => writes.filter(isCheck))
+    .flatMap((id) => {
+      const register = program.registers.get(id);
+      const from =
+        (level: number): Switch['isOn'] =>
+        ({ registers }) =>
+          register !== undefined && (registers[register] ?? 0) >= level;
+      return [
+        { id, isOn: from(1) },
+        { id: `!${id}`, isOn: from(2) },
+      ];
+    });
+
+/** What can start and stop in a week: its rules, its splits (by `split_` and their id), its notices, its checks. */
 function switchesOf({ method, sheet }: Planner): Switch[] {
   const splits = method.splits.flatMap(({ id, when }) => (when === undefined ? [] : [splitQuantity(id)]));
   const notices = method.rules.filter(({ kind, enabled = true }) => kind === 'notice' && enabled);
@@ -53,5 +70,6 @@ function switchesOf({ method, sheet }: Planner): Switch[] {
     ...ruleSwitches(sheet),
     ...splits.map((id) => cellSwitch(sheet, id)),
     ...notices.map(({ id }) => cellSwitch(sheet, id, noticeQuantity(id))),
+    ...checkSwitches(sheet),
   ];
 }

@@ -24,6 +24,7 @@ export const groupIds = [
   'shares',
   'own',
   'rules',
+  'checks',
   'inputs',
   'limits',
   'splits',
@@ -35,9 +36,19 @@ export interface RowGroup {
   readonly rows: readonly SheetRow[];
 }
 
-/** Every row of a method's sheet, in groups; a group without rows is left out. `hasDays` where sessions are laid on days. */
-export function rowGroups(method: Method, hasDays = false): readonly RowGroup[] {
-  const groups = groupIds.map((id) => ({ id, rows: [...rowsOf[id](method), ...(hasDays ? (dayRows[id] ?? []) : [])] }));
+/** What a sheet has beyond its method's rows. */
+export interface MoreRows {
+  /** True where sessions are laid on days. */
+  readonly hasDays?: boolean;
+  /** The quantities that checks bring. */
+  readonly checks?: readonly string[];
+}
+
+/** Every row of a method's sheet, in groups; a group without rows is left out. */
+export function rowGroups(method: Method, { hasDays = false, checks = [] }: MoreRows = {}): readonly RowGroup[] {
+  const more = (id: GroupId): readonly SheetRow[] =>
+    id === 'checks' ? quantities(checks) : hasDays ? (dayRows[id] ?? []) : [];
+  const groups = groupIds.map((id) => ({ id, rows: [...rowsOf[id](method), ...more(id)] }));
   return groups.filter(({ rows }) => rows.length > 0);
 }
 
@@ -59,6 +70,7 @@ const rowsOf: Readonly<Record<GroupId, (method: Method) => readonly SheetRow[]>>
   shares: () => ofCategories('share', 'running_share'),
   own: ({ quantities: own = [] }) => quantities(own.map(({ id }) => id)),
   rules: ({ rules }) => rules.map(({ id }) => ({ kind: 'rule', id: `rule ${id}`, rule: id })),
+  checks: () => [],
   inputs: () => quantities(Object.values(inputQuantities)),
   limits: () =>
     quantities([

@@ -11,11 +11,10 @@ import type { Method } from '../../training/method/document.js';
 import { expandMethod } from '../../training/method/expand.js';
 import type { Plan, PlanRequest } from '../document.js';
 import { Planner } from '../planner.js';
-import type { SeasonMaker } from '../season/season-maker.js';
-import type { WeekMaker } from '../week/week-maker.js';
 import { scenarioOf } from './change.js';
 import type { Scenario, ScenarioSheet } from './document.js';
 import { handsOn } from './hands.js';
+import type { Makers } from './makers.js';
 import { methodOf, modelOf } from './scenario-model.js';
 
 /** A scenario worked out. */
@@ -47,8 +46,7 @@ export class ScenarioPlanner {
   #shapes = new Map<string, { readonly method: Method; readonly sheet: Sheet }>();
   #last: ScenarioSheet | null = null;
   readonly #learned = new WeakSet<Method>();
-  #weeks: WeekMaker | undefined;
-  #seasons: SeasonMaker | undefined;
+  #makers: Makers = {};
 
   /**
    * Compiles the formulas of a sheet that are not known yet; to be awaited before `plan`.
@@ -67,18 +65,12 @@ export class ScenarioPlanner {
     return errors;
   }
 
-  /** From now on the weeks of scenarios are laid on their days by `weeks`; true where all is to be worked out again. */
-  learnWeeks(weeks: WeekMaker): boolean {
-    if (weeks === this.#weeks) return false;
-    this.#weeks = weeks;
-    this.#forget();
-    return true;
-  }
-
-  /** From now on scenarios are carried through their seasons by `seasons`; true where all is to be worked out again. */
-  learnSeasons(seasons: SeasonMaker): boolean {
-    if (seasons === this.#seasons) return false;
-    this.#seasons = seasons;
+  /** From now on scenarios are made with these too; true where all is to be worked out again. */
+  teach(makers: Makers): boolean {
+    const next = { ...this.#makers, ...makers };
+    const { week, season, checks } = this.#makers;
+    if (next.week === week && next.season === season && next.checks === checks) return false;
+    this.#makers = next;
     this.#forget();
     return true;
   }
@@ -153,14 +145,16 @@ export class ScenarioPlanner {
 
   #modelOf(method: Method, sheet: ScenarioSheet, scenario: Scenario): SheetModel {
     const { sessions: picks, week } = scenario;
-    if (this.#weeks) return this.#weeks.extend(method, modelOf(method, sheet, scenario), { picks, week });
-    return modelOf(method, sheet, { ...scenario, week: null });
+    const { week: weeks, checks } = this.#makers;
+    const model = modelOf(method, sheet, weeks ? scenario : { ...scenario, week: null });
+    const laid = weeks?.extend(method, model, { picks, week, reading: checks?.reading(method) }) ?? model;
+    return checks?.extend(method, laid, { picks }) ?? laid;
   }
 
   #plannerOn({ method, sheet }: { readonly method: Method; readonly sheet: Sheet }): Planner {
     return new Planner(
       { method, sheet },
-      { hands: sheet.hands ? handsOn(method, sheet) : undefined, week: this.#weeks, season: this.#seasons },
+      { hands: sheet.hands ? handsOn(method, sheet) : undefined, week: this.#makers.week, season: this.#makers.season },
     );
   }
 
@@ -169,8 +163,8 @@ export class ScenarioPlanner {
     return {
       ...inputs,
       sessions,
-      ...(week && this.#weeks ? { week } : {}),
-      ...(season && this.#seasons ? { season } : {}),
+      ...(week && this.#makers.week ? { week } : {}),
+      ...(season && this.#makers.season ? { season } : {}),
     };
   }
 }
@@ -180,6 +174,7 @@ function shapeOf({ overrides, rulesOff, week, sessions }: Scenario): string {
   return JSON.stringify([
     overrides,
     rulesOff,
+    sessions,
     week && { ...week, days: [], before: null, sessions: { ...sessions, ...week.sessions } },
   ]);
 }

@@ -24,12 +24,12 @@ export function createWeekMaker(solve: WeekSolver = remembering(solveWeek)): Wee
       const laid = planWeek(problem, wishes, solve(problem));
       return { ...plan, week: laid, sessions: laid.state === 'laid' ? laid.sessions : plan.sessions };
     },
-    extend: (method, model, { picks, week }) => {
+    extend: (method, model, { picks, week, reading }) => {
       const read = week && readWishes(week, method);
       if (!read?.ok) return model;
       const { value: wishes } = read;
       const days = { ...model, inputs: [...model.inputs, ...dayInputs(wishes.days)] };
-      return { ...days, blocks: [...days.blocks, weekBlock(method, days, { picks, wishes, lay: layKnown })] };
+      return { ...days, blocks: [...days.blocks, weekBlock(method, days, { picks, wishes, lay: layKnown, reading })] };
     },
     inputValues: (model, week) => (week && hasDays(model) ? dayValues(week.days) : {}),
   };

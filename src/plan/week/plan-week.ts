@@ -34,7 +34,7 @@ function laidWeek(problem: WeekProblem, wishes: WeekWishes, laid: Laid): PlanWee
 }
 
 /** Sessions by day, each day in the method's order: a run before strength. */
-function daysOf({ rules, step }: WeekProblem, laid: Laid): NonNullable<PlanWeek['days']> {
+export function daysOf({ rules, step }: WeekProblem, laid: Laid): NonNullable<PlanWeek['days']> {
   return Array.from({ length: dayCount }, (_, day) =>
     rules.order_in_day.flatMap((category) => {
       const steps = laid[category][day] ?? 0;

@@ -1,12 +1,9 @@
 import { isNear, withoutNoise } from '../../sheet/numbers.js';
 import type { CheckEdge, CheckLimits, CheckRule, CheckScope } from '../method/check-rules.js';
 import type { LevelId, PhaseId } from '../method/ids.js';
+import type { CheckLevel } from './check-levels.js';
 import type { FactId, Facts } from './facts.js';
 import { measured, measures } from './measures.js';
-
-/** How a plan stands to a piece of guidance, from good to bad. */
-export const checkLevels = ['in-line', 'look', 'caution'] as const;
-export type CheckLevel = (typeof checkLevels)[number];
 
 /** Whose week it is, and in which phase. */
 export interface CheckedRunner {

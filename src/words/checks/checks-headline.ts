@@ -1,6 +1,6 @@
 import { checkRules } from '../../plan/checks/checks-ground.js';
 import type { CheckResult } from '../../plan/checks/document.js';
-import type { CheckLevel } from '../../training/checks/judge.js';
+import type { CheckLevel } from '../../training/checks/check-levels.js';
 import type { Method } from '../../training/method/document.js';
 import type { Words } from '../words.js';
 

@@ -36,4 +36,4 @@ export function differenceText(
   return size === text(0) ? '' : `${difference > 0 ? '+' : '−'}${size}`;
 }
 
-const isNoAmount: ReadonlySet<Unit> = new Set(['phase', 'level', 'event', 'yes-no']);
+const isNoAmount: ReadonlySet<Unit> = new Set(['phase', 'level', 'event', 'yes-no', 'check']);

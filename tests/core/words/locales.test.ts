@@ -11,7 +11,7 @@ import { formulaErrorCodes } from '../../../src/sheet/formula/formula-error.js';
 import { categoryIds, eventIds, levelIds, phaseIds, statusIds } from '../../../src/training/method/ids.js';
 import { adviceIds, checkGroupIds } from '../../../src/training/method/check-rules.js';
 import { upkeepIds } from '../../../src/training/method/season-rules.js';
-import { checkLevels } from '../../../src/training/checks/judge.js';
+import { checkLevels } from '../../../src/training/checks/check-levels.js';
 import { answerIds, screen } from '../../../src/training/checks/screening.js';
 import { hoursReasons } from '../../../src/training/season/season-hours.js';
 import { changeKinds, wishKinds } from '../../../src/training/week/wish.js';

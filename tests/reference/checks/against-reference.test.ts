@@ -101,6 +101,19 @@ describe('checks and load of any plan', { timeout: patience }, () => {
     );
   });
 
+  test('say it so where days come to halves: each rounded by itself adds up to something else', () => {
+    const { load: all, week } = checkedPlan({
+      ...{ hours: 97 / 24, phase: 'off-season', level: 'new', event: 'none', strengthCap: 90 },
+      week: { days: [120, 120, 120, 120, 120, 180, 180] },
+      checks: { efforts: { strength: 3.5 } },
+    });
+    const halves = week?.days?.filter((day) =>
+      day.some(({ category, minutes }) => category === 'strength' && minutes % 2),
+    );
+    expect(halves?.length).toBeGreaterThan(1);
+    expect(all.spread?.week).toBe(all.week);
+  });
+
   test('make no difference to the plan itself', () => {
     fc.assert(
       fc.property(anyAthletes, told, (athlete, checks) => {

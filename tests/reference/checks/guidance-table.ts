@@ -1,5 +1,6 @@
 import type { Facts } from '../../../src/training/checks/facts.js';
-import type { CheckedRunner, CheckLevel } from '../../../src/training/checks/judge.js';
+import type { CheckLevel } from '../../../src/training/checks/check-levels.js';
+import type { CheckedRunner } from '../../../src/training/checks/judge.js';
 import type { LevelId, PhaseId } from '../../../src/training/method/ids.js';
 
 /*

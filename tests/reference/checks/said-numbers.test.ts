@@ -20,7 +20,20 @@ const locales: readonly (readonly [string, Readonly<Record<string, unknown>>])[]
 function plainText(texts: Readonly<Record<string, unknown>>, key: string): string {
   const text = texts[key];
   if (typeof text !== 'string') throw new Error(`no text ${key}`);
-  const words = { one: 1, ein: 1, two: 2, zwei: 2, three: 3, drei: 3, six: 6, sechs: 6, eight: 8, acht: 8 };
+  const words = {
+    one: 1,
+    ein: 1,
+    eine: 1,
+    two: 2,
+    zwei: 2,
+    three: 3,
+    drei: 3,
+    dreimal: 3,
+    six: 6,
+    sechs: 6,
+    eight: 8,
+    acht: 8,
+  };
   const digits = text.replace(/(\d)[.,](?=\d{3}\b)/g, '$1').replace(/(\d),(?=\d)/g, '$1.');
   return Object.entries(words).reduce(
     (all, [word, value]) => all.replace(new RegExp(`\\b${word}\\b`, 'gi'), String(value)),

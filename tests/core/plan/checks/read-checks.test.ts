@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readChecks } from '../../../../src/plan/checks/read-checks.js';
 import { planWeek, builtInPlanner } from '../../../../src/plan.js';
-import type { Problem } from '../../../../src/problem.js';
+import { problemCodes, type Problem } from '../../../../src/problem.js';
 import { answerIds } from '../../../../src/training/checks/screening.js';
+import { runs } from '../../../reference/runs.js';
 import { inShort } from '../../in-short.js';
 
 const problemsOf = (given: unknown): readonly Problem[] => {
@@ -19,6 +21,8 @@ const whole: Fault = ['not-a-step', { step: 1 }];
 const unknown: Fault = ['unknown-field', {}];
 const daysOrWeek = (count: number): Fault => ['wrong-count', { expected: 'days-or-week', count }];
 const week = (load: unknown = 100, length = 7): unknown[] => Array.from({ length }, () => load);
+/** As JSON has it, where __proto__ is a field. */
+const parsed = (text: string): unknown => JSON.parse(text);
 const deep = (levels: number): unknown => (levels === 0 ? [] : [deep(levels - 1)]);
 
 const rows: Readonly<Record<string, readonly Row[]>> = {
@@ -28,7 +32,7 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
     [null, '', null, ...type('object')],
     [7, '', 7, ...type('object')],
     [{ colour: 'red' }, '.colour', 'red', ...unknown],
-    [JSON.parse('{ "__proto__": { "age": 40 } }'), '.__proto__', 'object', ...unknown],
+    [parsed('{ "__proto__": { "age": 40 } }'), '.__proto__', 'object', ...unknown],
     [{ constructor: 1 }, '.constructor', 1, ...unknown],
     [{ toString: 'x' }, '.toString', 'x', ...unknown],
     [{ advice: 'go' }, '.advice', 'go', ...unknown],
@@ -84,7 +88,7 @@ const rows: Readonly<Record<string, readonly Row[]>> = {
     [{ efforts: { strength: 10.1 } }, '.efforts.strength', 10.1, ...range(0, 10)],
     [{ efforts: { tempo: null } }, '.efforts.tempo', null, ...type('number')],
     [{ efforts: { running: 5 } }, '.efforts.running', 5, ...unknown],
-    [{ efforts: JSON.parse('{ "__proto__": 5 }') }, '.efforts.__proto__', 5, ...unknown],
+    [{ efforts: parsed('{ "__proto__": 5 }') }, '.efforts.__proto__', 5, ...unknown],
   ],
   answers: [
     [{ answers: 'symptoms' }, '.answers', 'symptoms', ...type('list')],
@@ -145,6 +149,27 @@ test('every fault is told at once', () => {
   expect(paths).toEqual([
     ...['checks.age', 'checks.hoursBefore', 'checks.weeks[0][0]', 'checks.answers[0]', 'checks.more'],
   ]);
+});
+
+test('whatever is given, it is read or refused with problems that have a path', () => {
+  const names = ['age', 'hoursBefore', 'longestRun', 'weeks', 'efforts', 'answers', '__proto__', 'toString'];
+  const hostile = fc.oneof(
+    fc.anything({ withNullPrototype: true, withSparseArray: true, withBigInt: true, withDate: true, withMap: true }),
+    fc.dictionary(fc.constantFrom(...names), fc.anything()),
+    fc.dictionary(fc.constantFrom(...names), fc.oneof(fc.double(), fc.array(fc.array(fc.double())))),
+  );
+  fc.assert(
+    fc.property(hostile, (given) => {
+      const outcome = readChecks(given);
+      if (outcome.ok) return;
+      expect(outcome.problems.length).toBeGreaterThan(0);
+      for (const { path, code } of outcome.problems) {
+        expect(path).toMatch(/^checks(?:\.|$)/);
+        expect(problemCodes).toContain(code);
+      }
+    }),
+    runs(1000, 100_000),
+  );
 });
 
 describe('a week that has holes', () => {

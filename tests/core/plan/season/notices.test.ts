@@ -195,7 +195,7 @@ describe('what a person has put over the sheet', () => {
   const seasonWith = async (quantity: string, formula: string): Promise<PlanSeason> => {
     const sheet = setOverride(setSeason(newSheet(builtInMethod, fourHours), 'a', usual), 'a', { quantity, formula });
     const planner = await learned(sheet);
-    planner.learnSeasons(createSeasonMaker());
+    planner.teach({ season: createSeasonMaker() });
     const [planned] = planner.plan(sheet);
     const season = planned && valueOf(planned.outcome).season;
     if (!season) throw new Error('there is no season');

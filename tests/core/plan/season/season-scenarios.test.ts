@@ -31,7 +31,7 @@ const second = newScenarioId(plain);
 
 async function seasonPlanner(sheet: ScenarioSheet): Promise<ScenarioPlanner> {
   const planner = await learned(sheet);
-  planner.learnSeasons(createSeasonMaker());
+  planner.teach({ season: createSeasonMaker() });
   return planner;
 }
 const seasonsOf = ({ scenarios }: ScenarioSheet) => scenarios.map(({ season }) => season);
@@ -90,7 +90,7 @@ describe('a scenario with a season', { timeout: patience }, () => {
     const [before] = planner.plan(sheet);
     expect(before && valueOf(before.outcome).season).toBeNull();
     const maker = createSeasonMaker();
-    expect([planner.learnSeasons(maker), planner.learnSeasons(maker)]).toEqual([true, false]);
+    expect([planner.teach({ season: maker }), planner.teach({ season: maker })]).toEqual([true, false]);
     const [after] = planner.plan(sheet);
     expect(after && valueOf(after.outcome).season?.weeks).toHaveLength(18);
   });

@@ -90,7 +90,7 @@ describe('a sheet with days', () => {
 
   test('shows the cost among what is planned, and the days among the inputs; without days neither', () => {
     const quantitiesOf = (hasDays: boolean, group: string) =>
-      rowGroups(builtInMethod, hasDays)
+      rowGroups(builtInMethod, { hasDays })
         .filter(({ id }) => id === group)
         .flatMap(({ rows }) => rows.map(({ id }) => id));
     expect(quantitiesOf(true, 'planned').at(-1)).toBe('week_cost');

@@ -26,7 +26,7 @@ export function sheetWith(
 /** A planner of scenarios that lays weeks and knows the formulas of a sheet. */
 export async function weekPlanner(sheet: ScenarioSheet): Promise<ScenarioPlanner> {
   const planner = new ScenarioPlanner();
-  planner.learnWeeks(createWeekMaker());
+  planner.teach({ week: createWeekMaker() });
   return learned(sheet, planner);
 }
 

@@ -2,7 +2,12 @@ import { describe, expect, test } from 'vitest';
 import type { Facts } from '../../../../src/training/checks/facts.js';
 import { judge, levelOf, type CheckEdges, type CheckedRunner } from '../../../../src/training/checks/judge.js';
 import { measured, measures } from '../../../../src/training/checks/measures.js';
-import type { CheckLimits, CheckRule } from '../../../../src/training/method/check-rules.js';
+import {
+  measureIds,
+  type CheckLimits,
+  type CheckRule,
+  type MeasureId,
+} from '../../../../src/training/method/check-rules.js';
 
 const none: CheckEdges = { least: null, most: null, below: null, above: null };
 const runner: CheckedRunner = { level: 'developing', phase: 'base', age: null };
@@ -167,7 +172,32 @@ describe('judge(rule, facts, runner)', () => {
   });
 });
 
+/** What each measure is counted in, and what would have to change. */
+const units: Readonly<Record<MeasureId, readonly [unit: string, changes: string]>> = {
+  activity_minutes: ['minutes', 'minutes'],
+  hard_minutes_share: ['share', 'minutes'],
+  hard_sessions_share: ['share', 'sessions'],
+  hard_gap: ['days', 'days'],
+  hours_rise: ['share', 'hours'],
+  load_rise: ['share', 'load'],
+  longest_run_rise: ['share', 'minutes'],
+  monotony_rise: ['share', 'times'],
+  rest_days: ['days', 'days'],
+  season_rise: ['share', 'share'],
+  season_run_rise: ['share', 'share'],
+  strain_rise: ['share', 'strain'],
+  strength_gap: ['days', 'days'],
+  strength_minutes: ['minutes', 'minutes'],
+  strength_sessions: ['sessions', 'sessions'],
+  weekly_hours: ['hours', 'hours'],
+};
+
 describe('every measure', () => {
+  test.each(measureIds)('%s is counted in its unit, and what would change it in its own', (id) => {
+    const { unit, changes } = measures[id];
+    expect([unit, changes ?? unit]).toEqual(units[id]);
+  });
+
   test.each(Object.entries(measures))('%s names what it lacks, one after the other', (_, measure) => {
     let facts: Facts = {};
     for (const id of measure.reads) {
