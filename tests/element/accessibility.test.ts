@@ -1,4 +1,4 @@
-import { expect } from '@open-wc/testing';
+import { expect, waitUntil } from '@open-wc/testing';
 import { faultsOf } from './axe.js';
 import { useMedia } from './media.js';
 import { openPlanner, type PlannerPage } from './planner-page.js';
@@ -15,6 +15,7 @@ const states: Readonly<Record<string, () => Promise<PlannerPage>>> = {
   'with the cautions open': async () => {
     const page = await openPlanner();
     page.find<HTMLDetailsElement>('.cautions').open = true;
+    await waitUntil(() => page.all('.cautions li').length > 0, 'the lines come');
     return page;
   },
   'with a text that is no number': async () => (await openPlanner()).type('hours', 'abc'),

@@ -84,8 +84,10 @@ const cases: readonly Case[] = [
   {
     attribute: 'panels',
     value: 'split moon',
-    problem: notOneOf('panels', 'moon', ['split', 'sheet', 'week', 'season', 'running', 'strength']),
-    says: 'panels is "moon"; allowed: split, sheet, week, season, running, or strength.',
+    problem: notOneOf('panels', 'moon', [
+      ...['split', 'sheet', 'week', 'season', 'running', 'strength', 'checks', 'basis'],
+    ]),
+    says: 'panels is "moon"; allowed: split, sheet, week, season, running, strength, checks, or basis.',
   },
 ];
 

@@ -1,4 +1,4 @@
-import { expect } from '@open-wc/testing';
+import { expect, waitUntil } from '@open-wc/testing';
 import { setViewport } from '@web/test-runner-commands';
 import { eventIds, levelIds } from '../../src/core.js';
 import { openPlanner, type PlannerPage } from './planner-page.js';
@@ -13,6 +13,7 @@ async function openIn(width: number, attributes = ''): Promise<PlannerPage> {
 
 const open = async (page: PlannerPage): Promise<PlannerPage> => {
   page.find<HTMLDetailsElement>('.cautions').open = true;
+  await waitUntil(() => page.all('.cautions li').length > 0, 'the lines come');
   await page.type('hours', 'abc');
   return page.ask('strength_rounded');
 };

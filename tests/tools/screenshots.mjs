@@ -98,6 +98,17 @@ async function showSets(element) {
   await element.updateComplete;
 }
 
+/** Runs in the page: a week held against what is known, the check opened that is worth a look. */
+async function showChecks(element) {
+  Object.assign(element, { panels: 'week checks', days: '60,0,45,60,0,90,120', hours: 4, phase: 'build' });
+  Object.assign(element, { checks: { hoursBefore: 3.5, longestRun: 50 } });
+  await element.updateComplete;
+  element.shadowRoot.querySelector('.check[data-level="look"] summary').click();
+  // The week is there for the checks of its days.
+  element.shadowRoot.querySelector('.board').style.display = 'none';
+  await element.updateComplete;
+}
+
 /** Two pixels a point, for sharp letters on any screen; the page does not show at the corners. */
 async function savePicture(name, scheme, show) {
   const { page, close } = await web.open('/demo/consultation.html', { scheme });
@@ -125,6 +136,7 @@ try {
     await savePicture('week', scheme, showDays);
     await savePicture('running', scheme, showRuns);
     await savePicture('strength', scheme, showSets);
+    await savePicture('checks', scheme, showChecks);
     await savePicture('season', scheme, showSeason);
     await savePicture('sheet', scheme, showSheet);
   }

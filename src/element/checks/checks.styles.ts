@@ -2,6 +2,17 @@ import { css } from 'lit';
 
 /** Checks. */
 export const checksStyles = css`
+  /* Labels over their fields: three of them in a row, whatever their length. */
+  .checks .concrete-inputs {
+    grid-template-columns: repeat(auto-fit, minmax(min(13em, 100%), 1fr));
+    align-items: end;
+  }
+
+  .checks .concrete-inputs .field {
+    display: grid;
+    justify-items: start;
+  }
+
   .check-groups {
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(24em, 100%), 1fr));

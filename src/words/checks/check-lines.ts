@@ -64,7 +64,10 @@ function saysText(words: Words, rule: CheckRule | undefined, { value, unit, meas
 }
 
 function changeText(words: Words, rule: CheckRule | undefined, { change: { amount, unit } }: CheckResult): string {
-  return rule && amount !== null ? words.text(rule.change, { amount: checkAmount(words, unit, amount) }) : '';
+  if (!rule || amount === null) return '';
+  // Whole minutes, and enough of them; a hair's breadth is a rounding error.
+  const enough = unit === 'minutes' ? Math.ceil(amount - 1e-6) : amount;
+  return words.text(rule.change, { amount: checkAmount(words, unit, enough) });
 }
 
 function missingText(words: Words, { missing }: CheckResult, load: PlanLoad | null): string {

@@ -1,4 +1,4 @@
-import { expect } from '@open-wc/testing';
+import { expect, waitUntil } from '@open-wc/testing';
 import club from '../../../demo/club-method.json';
 import { openPlanner, shownPlan } from '../planner-page.js';
 import { openSheet } from './sheet-page.js';
@@ -34,7 +34,9 @@ describe('the what-if sheet', () => {
     it(`has the usual cautions once, with panels="${panels}"`, async () => {
       const page = await openPlanner(`panels="${panels}"`);
       expect(page.all('[part="cautions"]')).to.have.length(1);
-      expect(page.all('[part="cautions"] li')).to.have.length(7);
+      page.find<HTMLDetailsElement>('[part="cautions"]').open = true;
+      await waitUntil(() => page.all('[part="cautions"] li').length > 0, 'the lines come');
+      expect(page.all('[part="cautions"] li')).to.have.length(11);
     });
 
   it('can stand above the week', async () => {
