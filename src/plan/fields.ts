@@ -71,7 +71,8 @@ export const list =
   (value, { path, problems }) => {
     if (!Array.isArray(value)) return fault({ path, problems }, value, wrongType('list'));
     if (value.length > most) return fault({ path, problems }, value, { code: 'too-long', allowed: { most } });
-    return value.flatMap((each: unknown, index) => {
+    // A hole is an entry too, and none of its kind.
+    return Array.from<unknown>(value).flatMap((each, index) => {
       const entry = read(each, { path: `${path}[${index}]`, problems });
       return entry === faulty || entry === undefined ? [] : [entry];
     });

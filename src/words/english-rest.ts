@@ -144,12 +144,12 @@ export const rest: Messages = {
   'check.hard-gap': 'From one hard run to the next',
   'check.strength-gap': 'From strength to the next hard run',
   'check-change.activity': '{amount} of moderate activity more, or half as much of vigorous.',
-  'check-change.strength-days': '{amount} of strength more.',
-  'check-change.balance-days': '{amount} with strength and balance more.',
+  'check-change.strength-days': 'One more strength session for each that is missing: {amount}.',
+  'check-change.balance-days': 'Strength or balance more often: {amount}.',
   'check-change.youth-hours': '{amount} less.',
   'check-change.hard-minutes': '{amount} moved from tempo and intervals to slow running.',
-  'check-change.hard-sessions': '{amount} fewer that are hard, or more slow ones.',
-  'check-change.strength-sessions': 'Another number of sessions: off by {amount}.',
+  'check-change.hard-sessions': '{amount} fewer of the hard ones, or more slow ones.',
+  'check-change.strength-sessions': 'Another number of sessions, by {amount}.',
   'check-change.strength-cap': '{amount} less.',
   'check-change.load': '{amount} less.',
   'check-change.monotony': 'Easier easy days, harder hard days, or a day of rest more.',
@@ -158,7 +158,7 @@ export const rest: Messages = {
   'check-change.longest-run': '{amount} less of the longest run.',
   'check-change.season-rise': 'A smaller rise, or fewer hours in that week.',
   'check-change.season-longest-run': 'Runs cut shorter in that week, or fewer hours.',
-  'check-change.rest-days': '{amount} without training more.',
+  'check-change.rest-days': 'More rest, by {amount}.',
   'check-change.hard-gap': 'A day between them: {amount} more.',
   'check-change.strength-gap': 'Strength {amount} earlier, or after the hard run.',
   'check-group.health': 'Health',
@@ -186,14 +186,14 @@ export const rest: Messages = {
   'check-not.balance-days':
     'It does not say that each of the three has to be a full strength session: ten minutes of balance on an easy day serve it too, by our reading.',
   'check-not.youth-hours':
-    'It does not say that 16 hours are right for anybody: for children the numbers are lower, and all other numbers here are made for adults. Plan with a coach trained for young athletes.',
+    'It does not say that 16 hours are right for anybody, and all other numbers here are made for adults. Plan with a coach trained for young athletes.',
   'check-not.hard-minutes-recreational':
     'It does not say that more does harm. The built-in division itself has 45 per cent of running minutes at four hours: here common practice and studies differ. Warm-up and cool-down of hard runs are counted as hard here, so the real share is smaller.',
   'check-not.hard-minutes-competitive':
     'It does not say that this share is the best: pooled trials show no difference for time trials. The built-in division itself has 45 per cent of running minutes at four hours: here common practice and studies differ. Warm-up and cool-down of hard runs are counted as hard here.',
   'check-not.hard-sessions':
-    'They train ten to thirteen times a week, and it counts sessions, not minutes. With four or five runs a week a single hard one is 20 to 25 per cent already: there it says little.',
-  'check-not.strength-sessions-older':
+    'It counts sessions, not minutes, of people who train ten to thirteen times a week. It does not say what holds for four or five runs, where a single hard one is 20 to 25 per cent already.',
+  'check-not.strength-sessions':
     'It does not promise fewer injuries: strength programmes lowered them in other athletes, pooled trials in endurance runners show no effect. It does not say how many minutes a session needs.',
   'check-not.strength-cap': 'No study was found that names such a limit, nor one that shows harm above it.',
   'check-not.load': 'It does not say that a heavier week does harm. The efforts of a plan are expected, not felt.',
@@ -219,7 +219,7 @@ export const rest: Messages = {
   'check-reason.youth-hours':
     'Paediatric guidance: not more than 16 hours of training a week at high-school age, one to two days off a week, and a month off the sport three times a year.',
   'check-reason.hard-minutes-recreational':
-    'By minutes, recreational runners in two trials spent 23 to 60 per cent of their time above the slow zone, and gained about the same. With few hours 65 to 70 per cent of easy running are enough: the edge of 35 per cent is our reading.',
+    'By minutes, recreational runners in two trials spent 23 to 60 per cent of their time above the slow zone, and gained about the same. That 65 to 70 per cent of easy running are enough with few hours is our reading, and so is the edge of 35 per cent.',
   'check-reason.hard-minutes-competitive':
     'Eight good runners logged 71, 21 and 8 per cent of their minutes in three zones over six months: 29 per cent above the lowest. World-class runners keep 80 per cent or more easy. The edge of 30 per cent follows the first.',
   'check-reason.hard-sessions': 'Elite endurance athletes have about 20 per cent of hard sessions.',
@@ -231,11 +231,11 @@ export const rest: Messages = {
   'check-reason.strength-cap':
     'Above six hours a week, 90 to 120 minutes of strength are taken as enough: common practice, with no published figure.',
   'check-reason.load':
-    'Load is effort times minutes. Asked twice, it varies by 28 per cent, so less than that is noise. It is held against the runner’s own weeks, for no common limit is published; that the noise is the edge is an assumption.',
+    'Load is effort times minutes. From test to retest it varies by 28 per cent, so less than that is noise. It is held against the runner’s own weeks, for no common limit is published; that the noise is the edge is an assumption.',
   'check-reason.monotony':
-    'Monotony is the mean load of a day over the standard deviation of the seven days, days of rest as 0. Illness came above thresholds of each athlete’s own, so it is held against the runner’s own highest; the edge is the noise of the measure, an assumption.',
+    'Monotony is the mean load of a day over the standard deviation of the seven days, days of rest as 0. Illness came above thresholds of each athlete’s own, so it is held against the runner’s own highest; the edge is the noise of the load that it is made from, an assumption.',
   'check-reason.strain':
-    'Strain is the load of the week times its monotony. The same load strains far less with easy days and a day off than with hard days alone. The edge is the noise of the measure, an assumption.',
+    'Strain is the load of the week times its monotony. The same load strains far less as four hard and two easy days than as six hard ones. The edge is the noise of the load that it is made from, an assumption.',
   'check-reason.hours-rise':
     'In 261 runners before a half marathon, weekly rises of 20 to 60 per cent went with more injuries by day 21, not by day 56 or 98. That a look is worth while above 20 per cent is our reading.',
   'check-reason.longest-run':
@@ -250,9 +250,11 @@ export const rest: Messages = {
   'check-reason.strength-gap':
     'After running and strength on one day the next day’s run was worse, more so with strength first; six hours after strength running still cost more. Less than six hours apart is advised against. Lifting can be felt for days: 24 hours follow from that, 48 are a planner’s margin.',
   'check-reason.classes':
-    'Moderate from 3, vigorous from 6 times the energy at rest. By the published table jogging is 7.5, running at 6 miles an hour 9.3 and at 7.5 miles an hour 11.8; an elliptical trainer at moderate effort is 5.',
+    'Moderate from 3, vigorous from 6 times the energy at rest; these edges are from memory. By the published table jogging is 7.5, running at 6 miles an hour 9.3 and at 7.5 miles an hour 11.8; an elliptical trainer at moderate effort is 5.',
   'check-reason.screening':
-    'The published screening asks for present activity, symptoms or known disease, and the wanted intensity. Active is 30 minutes on three days a week in the last three months. In a survey of adults of 40 and over it sent more than half to a professional first. Which symptoms are listed is from memory of the same guidelines; warning signs of bones follow a review. That no plan is shown then is our decision.',
+    'The published screening asks for present activity, symptoms or known disease, and the wanted intensity. Active is 30 minutes on three days a week in the last three months. In a survey of adults of 40 and over it sent more than half to a professional first. Which symptoms and which signs of low energy are listed, and that one who was not active begins easily, is from memory of such guidelines; warning signs of bones follow a review. That no plan is shown then is our decision.',
+  'check-reason.hard-sessions-trained':
+    'Elite endurance athletes have about 20 per cent of hard sessions. That it says something for others who train a lot is an assumption.',
   'check-says.activity':
     '{moderate_minutes} of moderate and {vigorous_minutes} of vigorous activity, which together count as {value} of moderate.',
   'check-says.strength-days': '{value} of strength a week.',
@@ -400,7 +402,7 @@ export const rest: Messages = {
   'derivation.origin.checks': 'Held against the guidance of the check, by the numbers beside it.',
   'derivation.origin.sessions': 'Counted from the sessions that fit the minutes best, or those picked.',
   'differs.hard-share':
-    'The built-in division gives tempo and intervals 45 per cent of running minutes at four hours (36 and 24 of 132). Good runners logged 29 per cent, world-class ones 20 and less; in recreational runners 23 to 60 per cent gave about the same.',
+    'The built-in division gives tempo and intervals 45 per cent of running minutes at four hours (36 and 24 of 132). Good runners logged 29 per cent above the lowest zone, world-class ones keep 80 per cent of their volume or more easy; in recreational runners 23 to 60 per cent gave about the same.',
   'differs.sessions-or-minutes':
     'The well-known four to one counts sessions of people who train ten times a week and more. By minutes hard work is less of the whole, for warming up and cooling down are easy.',
   'differs.strength-cap':
@@ -836,6 +838,8 @@ export const rest: Messages = {
     'After a birth: back to running not before three months and only without symptoms, by expert opinion. Plan with a specialised physiotherapist; that judgement and local rules come first.',
   'screening-help.low-energy':
     'Too little energy for the training harms health and performance, in women and men. Do not add training; see a doctor or a dietitian of sport, whose judgement and local rules come first.',
+  'screening-help.easy-only':
+    'By the published table nearly all running counts as vigorous, and a plan has tempo and intervals: with a known disease, ask a doctor before running it as it stands. That judgement and local rules come first.',
   'season.title': 'The season',
   'season.headline': '{event} on {date}: {weeks}, {course}{taper}.',
   'season.weeks': { one: 'one week', other: '{count} weeks' },

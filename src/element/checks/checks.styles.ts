@@ -10,6 +10,7 @@ export const checksStyles = css`
 
   .checks .concrete-inputs .field {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     justify-items: start;
   }
 

@@ -35,7 +35,8 @@ export function createChecksMaker(wishes: ChecksWishes): ChecksMaker {
         ? []
         : [sessionsBlock(method, model, { picks, efforts: efforts(method) })];
       const known = isLaid ? laidFacts : sessionFactIds;
-      return { ...model, blocks: [...model.blocks, ...sessions, checksBlock(method, known, wishes)] };
+      // First of all how the plan stands; then what that was measured from.
+      return { ...model, blocks: [checksBlock(method, known, wishes), ...model.blocks, ...sessions] };
     },
   };
 }

@@ -35,11 +35,12 @@ export function makeChecks(plan: Plan, wishes: ChecksWishes, method: Method): Pi
 function loadOf({ sessions, week }: Plan, { efforts: own, weeks }: ChecksWishes, method: Method): PlanLoad {
   const efforts = { ...effortsOf(method), ...own };
   const days = week?.days ? dayLoads(week.days, efforts) : null;
+  const spread = days && loadSpread(days);
   return {
     efforts,
-    week: sessionFacts(sessions, efforts).week_load,
+    week: spread?.week ?? sessionFacts(sessions, efforts).week_load,
     days,
-    spread: days && loadSpread(days),
+    spread,
     own: ownWeeks(weeks),
   };
 }

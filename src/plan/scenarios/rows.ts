@@ -1,4 +1,3 @@
-import { isCheck } from '../checks/check-quantities.js';
 import type { Method } from '../../training/method/document.js';
 import { inputQuantities } from '../inputs.js';
 import { categoryIds, type CategoryId } from '../../training/method/ids.js';
@@ -48,16 +47,10 @@ export interface MoreRows {
 /** Every row of a method's sheet, in groups; a group without rows is left out. */
 export function rowGroups(method: Method, { hasDays = false, checks = [] }: MoreRows = {}): readonly RowGroup[] {
   const more = (id: GroupId): readonly SheetRow[] =>
-    id === 'checks' ? quantities(levelsFirst(checks)) : hasDays ? (dayRows[id] ?? []) : [];
+    id === 'checks' ? quantities(checks) : hasDays ? (dayRows[id] ?? []) : [];
   const groups = groupIds.map((id) => ({ id, rows: [...rowsOf[id](method), ...more(id)] }));
   return groups.filter(({ rows }) => rows.length > 0);
 }
-
-/** What a person looks for first is how the plan stands; what that was measured from comes after it. */
-const levelsFirst = (ids: readonly string[]): readonly string[] => [
-  ...ids.filter(isCheck),
-  ...ids.filter((id) => !isCheck(id)),
-];
 
 const quantities = (ids: readonly string[]): SheetRow[] =>
   ids.map((quantity) => ({ kind: 'quantity', id: quantity, quantity }));

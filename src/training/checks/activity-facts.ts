@@ -9,8 +9,8 @@ export type ActivityClass = 'moderate' | 'vigorous' | null;
  * How hard a kind of training is for the body.
  *
  * @param multiple of the energy at rest.
- * @source moderate from 3.0, vigorous from 6.0 multiples: World Health Organization 2020 (A04 in shared/evidence), the
- *   multiples by the 2024 Adult Compendium of Physical Activities (herrmann).
+ * @source the multiples by the 2024 Adult Compendium of Physical Activities (herrmann in shared/evidence); that moderate
+ *   begins at 3.0 and vigorous at 6.0 is from memory.
  */
 export function activityClass(multiple: number, { moderate, vigorous }: CheckRules['activity']): ActivityClass {
   if (multiple >= vigorous) return 'vigorous';

@@ -55,7 +55,8 @@ export function judge(rule: CheckRule, facts: Facts, runner: CheckedRunner): Jud
 function isFor({ levels, phases, ages, hours_above }: CheckScope, facts: Facts, runner: CheckedRunner): boolean {
   const { level, phase, age } = runner;
   const isOfAge =
-    ages === undefined || (age !== null && age >= (ages.least ?? 0) && age <= (ages.most ?? Number.POSITIVE_INFINITY));
+    ages === undefined ||
+    (age === null ? ages.untold === true : age >= (ages.least ?? 0) && age <= (ages.most ?? Number.POSITIVE_INFINITY));
   const isLong = hours_above === undefined || isMore(facts.weekly_hours ?? 0, hours_above);
   return (levels?.includes(level) ?? true) && (phases?.includes(phase) ?? true) && isOfAge && isLong;
 }

@@ -31,7 +31,9 @@ export function loadSpread(daily: readonly number[]): LoadSpread {
   const days = daily.length;
   const week = daily.reduce((sum, load) => sum + load, 0);
   const mean = week / days;
-  const squares = daily.reduce((sum, load) => sum + (load - mean) ** 2, 0);
+  // Where all days are alike, rounding errors of the mean are no deviation.
+  const isAlike = daily.every((load) => load === daily[0]);
+  const squares = isAlike ? 0 : daily.reduce((sum, load) => sum + (load - mean) ** 2, 0);
   const deviation = withoutNoise(Math.sqrt(squares / days));
   const sampleDeviation = withoutNoise(Math.sqrt(squares / (days - 1)));
   const monotony = deviation === 0 ? null : mean / deviation;

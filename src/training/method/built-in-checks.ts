@@ -26,6 +26,7 @@ export const builtInChecks: CheckRules = {
       change: { key: 'check-change.activity' },
       limits: [
         {
+          ages: { least: 18, untold: true },
           in_line: { least: 150 },
           not_said: { key: 'check-not.activity' },
           status: 'published',
@@ -43,6 +44,7 @@ export const builtInChecks: CheckRules = {
       change: { key: 'check-change.strength-days' },
       limits: [
         {
+          ages: { least: 18, untold: true },
           in_line: { least: 2 },
           not_said: { key: 'check-not.strength-days' },
           status: 'published',
@@ -125,12 +127,20 @@ export const builtInChecks: CheckRules = {
       change: { key: 'check-change.hard-sessions' },
       limits: [
         {
-          levels: ['trained', 'elite'],
+          levels: ['elite'],
           in_line: { most: 0.2 },
           not_said: { key: 'check-not.hard-sessions' },
           status: 'published',
           sources: ['B01', 'B02'],
           reason: { key: 'check-reason.hard-sessions' },
+        },
+        {
+          levels: ['trained'],
+          in_line: { most: 0.2 },
+          not_said: { key: 'check-not.hard-sessions' },
+          status: 'assumption',
+          sources: ['B01', 'B02'],
+          reason: { key: 'check-reason.hard-sessions-trained' },
         },
       ],
     },
@@ -146,22 +156,22 @@ export const builtInChecks: CheckRules = {
           phases: ['taper', 'recovery'],
           ages: { least: 65 },
           in_line: { least: 2, most: 3 },
-          not_said: { key: 'check-not.strength-sessions-older' },
+          not_said: { key: 'check-not.strength-sessions' },
           status: 'published',
-          sources: ['A25', 'A08', 'A09'],
+          sources: ['A25', 'A12', 'A11', 'A08', 'A09'],
           reason: { key: 'check-reason.strength-sessions-older' },
         },
         {
           phases: ['taper', 'recovery'],
           in_line: { least: 1, most: 3 },
-          not_said: { key: 'check-not.strength-sessions-older' },
+          not_said: { key: 'check-not.strength-sessions' },
           status: 'published',
-          sources: ['A25', 'A08', 'A09'],
+          sources: ['A25', 'A12', 'A11', 'A08', 'A09'],
           reason: { key: 'check-reason.strength-sessions-upkeep' },
         },
         {
           in_line: { least: 2, most: 3 },
-          not_said: { key: 'check-not.strength-sessions-older' },
+          not_said: { key: 'check-not.strength-sessions' },
           status: 'published',
           sources: ['A11', 'A12', 'A08', 'A09', 'A10'],
           reason: { key: 'check-reason.strength-sessions' },
@@ -417,5 +427,9 @@ export const builtInChecks: CheckRules = {
     },
     { id: 'order', name: { key: 'differs-name.order' }, text: { key: 'differs.order' }, sources: ['A19', 'A24'] },
   ],
-  screening: { status: 'published', sources: ['E01', 'E02', 'E03', 'E05'], reason: { key: 'check-reason.screening' } },
+  screening: {
+    status: 'published',
+    sources: ['E01', 'E02', 'E03', 'E05', 'E07', 'E09', 'E11', 'E15'],
+    reason: { key: 'check-reason.screening' },
+  },
 };

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { adviceIds, checkGroupIds, edgeInputs, measureIds } from './check-rules.js';
+import { checkGroupIds, edgeInputs, measureIds, type AdviceId } from './check-rules.js';
 import { categoryIds, levelIds, phaseIds } from './ids.js';
 import { between, founded, idPattern, text, wholeBetween } from './schema-parts.js';
 
@@ -13,7 +13,7 @@ const some = <T extends v.GenericSchema>(schema: T, most: number) =>
 const limits = v.strictObject({
   levels: some(v.picklist(levelIds), levelIds.length),
   phases: some(v.picklist(phaseIds), phaseIds.length),
-  ages: v.optional(v.strictObject({ least: v.optional(age), most: v.optional(age) })),
+  ages: v.optional(v.strictObject({ least: v.optional(age), most: v.optional(age), untold: v.optional(v.boolean()) })),
   hours_above: v.optional(between(0, 168)),
   in_line: v.strictObject({ least: v.optional(edge), most: v.optional(edge) }),
   caution: v.optional(v.strictObject({ below: v.optional(number), above: v.optional(number) })),
@@ -32,11 +32,18 @@ const check = v.strictObject({
   limits: v.pipe(v.array(limits), v.minLength(1), v.maxLength(20)),
 });
 
-/** Words that are there: a clinic can change what is said, not leave it unsaid. */
-const wording = v.union([
-  v.pipe(v.string(), v.regex(/\S\s*\S/), v.maxLength(1000)),
-  v.strictObject({ key: v.pipe(v.string(), v.regex(/^advice\.[a-z-]+$/), v.maxLength(100)) }),
-]);
+/** Two letters of any script at least: a JSON Schema knows no names of scripts. */
+const hasLetters =
+  /[A-Za-z\u00c0-\u1fff\u2c00-\ud7ff\uf900-\ufdff][\s\S]*[A-Za-z\u00c0-\u1fff\u2c00-\ud7ff\uf900-\ufdff]/;
+
+/** Words that are there: a clinic can change what is said, not leave it unsaid, nor say something else's words. */
+const wording = (id: AdviceId) =>
+  v.optional(
+    v.union([
+      v.pipe(v.string(), v.regex(hasLetters), v.maxLength(1000)),
+      v.strictObject({ key: v.literal(`advice.${id}`) }),
+    ]),
+  );
 
 /** The section `checks` of a method. */
 export const checkRulesSchema = v.strictObject({
@@ -56,7 +63,15 @@ export const checkRulesSchema = v.strictObject({
     v.maxLength(40),
   ),
   screening: v.strictObject({
-    advice: v.optional(v.strictObject(v.entriesFromList(adviceIds, v.optional(wording)))),
+    advice: v.optional(
+      v.strictObject({
+        stop: wording('stop'),
+        'ask-first': wording('ask-first'),
+        'ask-before-hard': wording('ask-before-hard'),
+        'start-easy': wording('start-easy'),
+        go: wording('go'),
+      }),
+    ),
     ...founded,
   }),
 });

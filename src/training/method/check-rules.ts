@@ -7,7 +7,7 @@ import type { CategoryId, LevelId, PhaseId, Text } from './ids.js';
 export const checkGroupIds = ['health', 'intensity', 'strength', 'load', 'progression', 'recovery'] as const;
 export type CheckGroupId = (typeof checkGroupIds)[number];
 
-/** What a check can measure: names that a sheet has for it too. */
+/** What a check can measure. */
 export const measureIds = [
   'activity_minutes',
   'hard_minutes_share',
@@ -36,8 +36,10 @@ export type CheckEdge = number | (typeof edgeInputs)[number];
 export interface CheckScope {
   readonly levels?: readonly LevelId[] | undefined;
   readonly phases?: readonly PhaseId[] | undefined;
-  /** In years, ends included; only where the age is told. */
-  readonly ages?: { readonly least?: number | undefined; readonly most?: number | undefined } | undefined;
+  /** In years, ends included; where the age is not told, only with `untold`. */
+  readonly ages?:
+    | { readonly least?: number | undefined; readonly most?: number | undefined; readonly untold?: boolean | undefined }
+    | undefined;
   /** Only above so many hours a week. */
   readonly hours_above?: number | undefined;
 }

@@ -90,6 +90,9 @@ function missingKey(missing: CheckResult['missing'], load: PlanLoad | null): str
     case 'load_monotony':
     case 'week_strain':
       return load?.spread ? 'equal-days' : 'days';
+    case 'hard_gap':
+    case 'strength_gap':
+      return load?.spread ? 'nothing' : 'days';
     case null:
       return 'nothing';
     default:

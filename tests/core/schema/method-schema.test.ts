@@ -45,6 +45,9 @@ const acrossFields = [
   /^strength\.((stages|patterns|movements)\[\d+\]\.id|order\[\d+\]|sessions\[\d+\]\[\d+\]): duplicate$/,
   /^strength\.stages\[\d+\]\.(phases|levels): (missing|unknown-field)$/,
   /^strength\.(stages\[\d+\]\.doses\.\w+\.sets\.most|maximum\.table\[\d+\]\.(repetitions|share)|progress\.most|dose\.(sessions|main)\.most): wrong-order$/,
+  /^checks\.(list|differences|activity\.kinds)\[\d+\]\.id: duplicate$/,
+  /^checks\.activity\.vigorous: wrong-order$/,
+  /^checks\.list\[\d+\]\.limits\[\d+\]\.((in_line|caution|ages)\.\w+: wrong-order|in_line: missing)$/,
 ];
 
 describe('the schema and readMethod', () => {

@@ -42,7 +42,9 @@ describe('answers that stop nothing', () => {
       const page = await opened();
       await page.ticks(answer);
       expect([page.advice.length, page.advice[0], page.advice[2]]).to.deep.equal([3, start, local]);
-      expect(page.advice[1]).to.match(says).and.to.match(/local rules|that judgement|its judgement|whose judgement/i);
+      expect(page.advice[1])
+        .to.match(says)
+        .and.to.match(/local rules|that judgement|its judgement|whose judgement/i);
       expect(page.element.plan).to.not.equal(null);
     });
 
@@ -52,7 +54,9 @@ describe('answers that stop nothing', () => {
     const order = /Pain in training.*Pregnant:.*After a birth.*Too little energy/;
     expect(page.advice.join(' ')).to.match(order);
     await page.ticks('symptoms');
-    expect(page.advice.join(' ')).to.match(/^Do not train now.*no plan is shown/).and.to.match(order);
+    expect(page.advice.join(' '))
+      .to.match(/^Do not train now.*no plan is shown/)
+      .and.to.match(order);
   });
 
   it('are ticked and unticked by Space, each with the focus where it is', async () => {

@@ -48,7 +48,16 @@ describe('the usual cautions', () => {
   it('name the signs with which nobody trains on, and put local judgement first', async () => {
     const page = await open(await openPlanner());
     const text = page.texts('.cautions li').join(' ');
-    for (const word of [/[Cc]hest pain/, /bone/, /pregnan/i, /Under 18/, /From 65 on/, /Local rules/, /illness/i, /heat/i])
+    for (const word of [
+      /[Cc]hest pain/,
+      /bone/,
+      /pregnan/i,
+      /Under 18/,
+      /From 65 on/,
+      /Local rules/,
+      /illness/i,
+      /heat/i,
+    ])
       expect(text).to.match(word);
   });
 });

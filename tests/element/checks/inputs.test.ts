@@ -26,7 +26,10 @@ describe('the age of a runner', () => {
       ['65', ['balance-days']],
     ] as const) {
       await page.typeIn('checks-age', age);
-      expect(page.ids.filter((id) => /youth|balance/.test(id)), age).to.deep.equal(ids);
+      expect(
+        page.ids.filter((id) => /youth|balance/.test(id)),
+        age,
+      ).to.deep.equal(ids);
     }
   });
 });

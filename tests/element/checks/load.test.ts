@@ -171,7 +171,11 @@ describe('the box of the load', () => {
     // Foster 2001 (D06 in shared/evidence): mean over standard deviation, here of all seven days; strain is load times it.
     const deviation = Math.sqrt(days.reduce((total, each) => total + (each - mean) ** 2, 0) / 7);
     const whole = new Intl.NumberFormat('en', { maximumFractionDigits: 0 });
-    expect(rows(page).slice(1).map(([name, value]) => `${name ?? ''} ${value ?? ''}`)).to.deep.equal([
+    expect(
+      rows(page)
+        .slice(1)
+        .map(([name, value]) => `${name ?? ''} ${value ?? ''}`),
+    ).to.deep.equal([
       `Load of the week ${whole.format(sum)}`,
       `Mean of a day ${whole.format(mean)}`,
       `Standard deviation ${whole.format(deviation)}`,

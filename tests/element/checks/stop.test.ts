@@ -1,6 +1,7 @@
 import { aTimeout, expect } from '@open-wc/testing';
 import { builtInMethod } from '../../../src/training/method/built-in.js';
 import { builtInWeek } from '../../../src/training/method/built-in-week.js';
+import { copiedHash } from '../copied-hash.js';
 import { collapsed } from '../text.js';
 import { openChecks, questions, scene, type ChecksPage, type Question } from './checks-page.js';
 import { openWhole, shownPanels, state } from './whole-page.js';
@@ -60,7 +61,10 @@ for (const { answers, says } of stopping)
       await page.ticks(...answers);
       expect(page.element.plan).to.equal(null);
       expect(await page.heard(() => page.ticks(...answers.slice(0, 1)))).to.deep.equal([]);
-      await page.until(() => page.has('.grid') && page.has('.board .day') && page.has('.strength .lead'), 'all is back');
+      await page.until(
+        () => page.has('.grid') && page.has('.board .day') && page.has('.strength .lead'),
+        'all is back',
+      );
       await page.until(() => page.has('#season-week-title') && page.has('.running .lead'), 'the season is back');
       await page.answered();
       const after = state(page);
@@ -101,6 +105,24 @@ describe('while there is no plan', () => {
     expect([events, page.element.plan, shownPanels(page)]).to.deep.equal([[], null, []]);
     await page.ticks('symptoms');
     expect([page.element.plan?.inputs.hours, page.element.plan?.inputs.phase]).to.deep.equal([7, 'base']);
+  });
+
+  it('a link that is opened shows none, and the page hears nothing', async () => {
+    const other = await openChecks('hours="8"', 'split sheet checks');
+    await other.until(() => other.has('.grid'), 'the sheet comes');
+    const hash = await copiedHash(other);
+    other.element.remove();
+    const page = await openChecks(scene, 'split sheet checks');
+    await page.until(() => page.has('.grid'), 'the sheet comes');
+    await (await page.opens('start')).ticks('symptoms');
+    const events = await page.heard(async () => {
+      location.hash = hash;
+      await page.answered();
+    });
+    history.replaceState(null, '', location.pathname + location.search);
+    expect([events, page.element.plan, shownPanels(page)]).to.deep.equal([[], null, []]);
+    await page.ticks('symptoms');
+    expect(page.element.plan?.inputs.hours).to.equal(8);
   });
 
   it('a panel that the page adds does not show one either', async () => {
@@ -173,6 +195,7 @@ describe('a week that is still being looked for when an answer stops the plan', 
       await aTimeout(5000);
     });
     expect(events.map(({ detail }) => detail.week?.state)).to.deep.equal(['looking']);
+    expect(page.texts('[role="status"]').join(' ')).to.not.match(/\d/);
     await page.ticks('symptoms');
     await page.until(() => page.element.plan?.week?.state === 'laid', 'the week is there');
   });

@@ -56,7 +56,14 @@ function byDays(days: NonNullable<CheckedPlan['week']>['days'], efforts: Readonl
   );
   const spread = spreadOf(loads);
   return {
-    ...{ rest_days: rest, hard_gap: hardGap, strength_gap: strengthGap },
+    // With nothing to follow there is nothing to measure.
+    hard_gap: days.some((_, day) => hasHard(day)) ? hardGap : null,
+    strength_gap:
+      days.some((_, day) => hasHard(day)) && days.some((each) => each.some(({ category }) => category === 'strength'))
+        ? strengthGap
+        : null,
+    rest_days: rest,
+    week_load: total(loads),
     ...{ load_monotony: spread?.monotony ?? null, week_strain: spread?.strain ?? null },
   };
 }

@@ -117,7 +117,12 @@ describe('whose limits are used', () => {
   const expected: Readonly<Record<string, (runner: CheckedRunner) => string | null>> = {
     'hard-minutes': ({ level }) =>
       level === 'new' || level === 'developing' ? 'hard-minutes-recreational' : 'hard-minutes-competitive',
-    'hard-sessions': ({ level }) => (level === 'trained' || level === 'elite' ? 'hard-sessions' : null),
+    activity: ({ age }) => (age !== null && age < 18 ? null : 'activity'),
+    'strength-days': ({ age }) => (age !== null && age < 18 ? null : 'strength-days'),
+    'hard-sessions': ({ level }) => {
+      if (level === 'elite') return 'hard-sessions';
+      return level === 'trained' ? 'hard-sessions-trained' : null;
+    },
     'strength-sessions': ({ phase, age }) => {
       if (phase !== 'taper' && phase !== 'recovery') return 'strength-sessions';
       return age !== null && age >= 65 ? 'strength-sessions-older' : 'strength-sessions-upkeep';

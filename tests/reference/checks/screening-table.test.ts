@@ -64,7 +64,16 @@ describe('every set of answers', () => {
   test('has the caution of each of the other answers, whatever it leads to', () => {
     const others = ['pain', 'pregnant', 'recent-birth', 'low-energy'];
     for (const answers of sets)
-      expect(screen(answers).cautions).toEqual(others.filter((id) => answers.some((each) => each === id)));
+      expect(screen(answers).cautions.filter((id) => id !== 'easy-only')).toEqual(
+        others.filter((id) => answers.some((each) => each === id)),
+      );
+  });
+
+  test('says with a known disease that a plan of runs is not easy training alone, where that is wanted', () => {
+    for (const answers of sets)
+      expect(screen(answers).cautions.includes('easy-only')).toBe(
+        answers.includes('easy-only') && answers.includes('known-disease'),
+      );
   });
 });
 

@@ -8,6 +8,7 @@ import type { FormulaBook } from '../../../../src/sheet/formula/compiled-formula
 import { createSheet, formulaTexts } from '../../../../src/sheet/sheet.js';
 import { builtInFormulas } from '../../../../src/training/method/built-in-formulas.js';
 import { builtInMethod } from '../../../../src/training/method/built-in.js';
+import { builtInChecks } from '../../../../src/training/method/built-in-checks.js';
 import { builtInRunning } from '../../../../src/training/method/built-in-running.js';
 import { builtInSeason } from '../../../../src/training/method/built-in-season.js';
 import { builtInStrength } from '../../../../src/training/method/built-in-strength.js';
@@ -50,7 +51,13 @@ describe('the built-in method', () => {
   test('is the default document', () => {
     const { $schema: _, ...document } = defaultDocument();
     // These sections ship apart, and are fetched where a page shows what they are for.
-    const apart = { week: builtInWeek, season: builtInSeason, running: builtInRunning, strength: builtInStrength };
+    const apart = {
+      week: builtInWeek,
+      season: builtInSeason,
+      running: builtInRunning,
+      strength: builtInStrength,
+      checks: builtInChecks,
+    };
     expect({ ...builtInMethod, ...apart }).toEqual(document);
     for (const section of Object.keys(apart)) expect(builtInMethod).not.toHaveProperty(section);
   });
