@@ -1,6 +1,9 @@
 // The library without a page: plans from requests, methods checked, scenarios side by side and what is asked of them.
 export { builtInPlanner, createPlanner, planWeek } from './plan.js';
 export type {
+  CheckResult,
+  ChecksRequest,
+  ChecksWishes,
   Planner,
   DaySession,
   Notice,
@@ -8,6 +11,7 @@ export type {
   Plan,
   PlanDerivation,
   PlanInputs,
+  PlanLoad,
   PlanRequest,
   PlanRunning,
   PlanSeason,
@@ -30,6 +34,10 @@ export type {
 } from './plan.js';
 export type { Outcome, Problem, ProblemCode } from './problem.js';
 export type { Method } from './training/method/document.js';
+export { foundations, tally } from './plan/basis/foundations.js';
+export type { AreaId, Foundation } from './plan/basis/foundations.js';
+export { answerIds, screen } from './training/checks/screening.js';
+export type { AnswerId, Screening } from './training/checks/screening.js';
 export { categoryIds, eventIds, levelIds, phaseIds } from './training/method/ids.js';
 export type { CategoryId, EventId, LevelId, PhaseId, Status } from './training/method/ids.js';
 export {

@@ -1,8 +1,10 @@
 import { html, type TemplateResult } from 'lit';
+import { ages } from '../../plan/ages.js';
 import type { ChecksRequest } from '../../plan/checks/wishes.js';
 import { checksHeadline } from '../../words/checks/checks-headline.js';
 import { box } from '../concrete/box.js';
 import type { ConcreteView } from '../concrete/concrete-panel.js';
+import { noteList } from '../concrete/note-list.js';
 import { answersOf } from './answers.js';
 import { checkList } from './check-list.js';
 import type { ChecksView } from './checks-view.js';
@@ -37,8 +39,16 @@ export function checksPanel(view: ConcreteView<ChecksRequest>): TemplateResult {
     <div class="visually-hidden" role="status">${desk.message}</div>`;
 }
 
+/** The usual cautions where they matter: by the age that was told. */
+function cautionsOf({ words, desk: { request } }: ChecksView): Parameters<typeof noteList>[0] {
+  const { age } = request;
+  if (age == null) return [];
+  const said = (id: string) => ({ level: 'caution', text: words.say(`usual-caution.${id}`) }) as const;
+  return [...(age < ages.adult ? [said('under-18')] : []), ...(age >= ages.older ? [said('older')] : [])];
+}
+
 const found = (view: ChecksView): TemplateResult =>
-  html`${runnerInputs(view)} ${checkList(view)}
+  html`${runnerInputs(view)} ${noteList(cautionsOf(view))} ${checkList(view)}
     <div class="boxes">
       ${box(view, 'checks', 'load', () => loadBox(view))} ${box(view, 'checks', 'own', () => loadInputs(view))}
     </div>`;

@@ -3,7 +3,8 @@ import type { Words } from '../words.js';
 
 /** A number as a cell of the sheet shows it: short, the unit only where the group does not say it. */
 export function cellText(words: Words, unit: Unit, value: number): string {
-  if (!Number.isFinite(value)) return '–';
+  // A check that is not made here has no level.
+  if (!Number.isFinite(value) || (unit === 'check' && value < 0)) return '–';
   switch (unit) {
     case 'minutes':
       return words.number(value, 1);

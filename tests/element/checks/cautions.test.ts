@@ -1,6 +1,7 @@
 import { expect, waitUntil } from '@open-wc/testing';
 import de from '../../../shared/locales/de.json';
 import en from '../../../shared/locales/en.json';
+import { openChecks } from './checks-page.js';
 import { openPlanner, type PlannerPage } from '../planner-page.js';
 
 const lines = (texts: typeof en | typeof de): string[] =>
@@ -14,6 +15,22 @@ const open = async (page: PlannerPage): Promise<PlannerPage> => {
   await waitUntil(() => page.all('.cautions li').length > 0, 'the lines come');
   return page;
 };
+
+describe('cautions by the age that is told', () => {
+  for (const [age, cautions] of [
+    ['17', [en['usual-caution.under-18']]],
+    ['18', []],
+    ['64', []],
+    ['65', [en['usual-caution.older']]],
+    ['', []],
+  ] as const)
+    it(`are ${String(cautions.length)} with “${age}”`, async () => {
+      const page = await openChecks();
+      await page.typeIn('checks-age', '40');
+      await page.typeIn('checks-age', age);
+      expect(page.texts('.checks .concrete-notes li')).to.deep.equal(cautions);
+    });
+});
 
 describe('the usual cautions', () => {
   for (const panels of ['split', 'checks', 'basis', 'split checks basis', 'basis split', 'checks basis'])

@@ -48,9 +48,9 @@ describe('the checks of a plan', () => {
       await page.press(key);
       expect(page.check('hard-minutes').open).to.equal(true);
       expect(page.partOf('hard-minutes', 'range')).to.equal('In line up to 35%; caution above 60%.');
-      // 60 minutes less 35 per cent of 132, which are 46.2.
+      // 60 minutes less 35 per cent of 132, which are 46.2; whole minutes, and enough of them.
       expect(page.partOf('hard-minutes', 'change')).to.equal(
-        'What would change it: 13.8 min moved from tempo and intervals to slow running.',
+        'What would change it: 14 min moved from tempo and intervals to slow running.',
       );
       const text = page.texts('.check[data-check="hard-minutes"] > :not(summary)').join(' ');
       expect(text).to.contain('doi:10.1123/ijspp.2012-0350').and.to.contain('doi:10.3389/fspor.2019.00070');
