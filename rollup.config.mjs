@@ -67,7 +67,6 @@ const withDetails = [
   '/src/element/fields/',
   '/src/element/concrete/note-list.ts',
   '/src/element/concrete/reason-list.ts',
-  '/src/element/is-plain-object.ts',
   '/src/element/today.ts',
   '/src/training/method/running-rules.ts',
   '/src/training/method/season-rules.ts',

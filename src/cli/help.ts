@@ -1,5 +1,6 @@
 import { distanceUnits } from '../plan/running/wishes.js';
 import { strengthGround } from '../plan/strength/strength-ground.js';
+import { answerIds } from '../training/checks/screening.js';
 import type { Method } from '../training/method/document.js';
 import { eventIds, levelIds, phaseIds } from '../training/method/ids.js';
 import { patternIds } from '../training/method/strength-rules.js';
@@ -17,6 +18,8 @@ export function generalHelp({ texts }: Speech): string {
     'weekwright season --date DATE [--weeks WEEKS] […]',
     'weekwright running [--race DISTANCE=TIME] […]',
     'weekwright strength [--equipment EQUIPMENT,…] […]',
+    'weekwright checks [--days MINUTES,…] […]',
+    'weekwright basis [--method FILE] […]',
     'weekwright --help',
     'weekwright --version',
   ];
@@ -42,6 +45,8 @@ const usageOf: Readonly<Record<Command, readonly string[]>> = {
   season: ['weekwright season --hours 4 --most-hours 6 --event half-marathon --date 2027-04-11 --weeks 16'],
   running: ['weekwright running --hours 4 --race 10k=45:00 --age 40 --weight 70'],
   strength: ['weekwright strength --hours 4 --equipment band,dumbbells --lifted goblet-squat:20x8'],
+  checks: ['weekwright checks --hours 4 --days 60,0,45,60,0,90,120 --age 45 --hours-before 3.5 --longest-run 60'],
+  basis: ['weekwright basis [--method FILE] [--json]'],
 };
 
 /** What `weekwright plan --help` shows, or that of another command; ranges and starting values are those of the method. */
@@ -54,7 +59,7 @@ export function commandHelp(speech: Speech, method: Method, command: Command): s
     ),
     listing(
       texts.say('heading.options'),
-      optionsOf(command).map((name) => [synopsis(name), optionText(speech, method, name)]),
+      optionsOf(command).map((name) => [synopsis(name), optionText(speech, method, { command, name })]),
     ),
     ...moreOf[command](speech, method),
     texts.say('exit-codes'),
@@ -69,6 +74,14 @@ const moreOf: Readonly<Record<Command, (speech: Speech, method: Method) => reado
   season: ({ texts }) => [texts.say('season.dates')],
   running: ({ texts }) => [texts.say('running.about')],
   strength: movementHelp,
+  checks: ({ words, texts }) => [
+    listing(
+      texts.say('heading.answers'),
+      answerIds.map((id) => [id, words.say(`screening.${id}`)]),
+    ),
+    texts.say('checks.about'),
+  ],
+  basis: () => [],
 };
 
 /** Who chooses a form, or tells of a set, has to know what it is called here. */
@@ -87,7 +100,12 @@ const listing = (heading: string, rows: readonly (readonly string[])[]): string 
 
 const synopsis = (name: OptionName): string => `--${name} ${optionKind(name).value}`.trimEnd();
 
-function optionText(speech: Speech, method: Method, name: OptionName): string {
+interface OptionOf {
+  readonly command: Command;
+  readonly name: OptionName;
+}
+
+function optionText(speech: Speech, method: Method, { command, name }: OptionOf): string {
   const { season_phase: phase, athlete_level: level, target_event: event } = method.inputs;
   const choices: Partial<Record<OptionName, { readonly ids: readonly string[]; readonly start: string }>> = {
     phase: { ids: phaseIds, start: phase.start },
@@ -97,5 +115,7 @@ function optionText(speech: Speech, method: Method, name: OptionName): string {
   };
   const choice = choices[name];
   if (choice) return speech.texts.say('option.choice', { choices: choice.ids.join(', '), start: choice.start });
-  return speech.texts.say(`option.${name}`, optionValues(speech, method)[name]);
+  // The same minutes, of other days before.
+  const key = command === 'checks' && name === 'longest-run' ? 'option.longest-run.checks' : `option.${name}`;
+  return speech.texts.say(key, optionValues(speech, method)[name]);
 }

@@ -1,9 +1,11 @@
+import { checksLimits } from '../plan/checks/wishes.js';
 import { runningLimits } from '../plan/running/wishes.js';
 import { byHandReasons } from '../plan/season/wishes.js';
 import { strengthGround } from '../plan/strength/strength-ground.js';
 import { strengthLimits } from '../plan/strength/wishes.js';
+import { answerIds } from '../training/checks/screening.js';
 import type { Method } from '../training/method/document.js';
-import { eventIds } from '../training/method/ids.js';
+import { categoryIds, eventIds } from '../training/method/ids.js';
 import { seasonPhaseIds, upkeepIds } from '../training/method/season-rules.js';
 import { equipmentIds } from '../training/method/strength-rules.js';
 import type { Values } from '../words/phrases.js';
@@ -31,6 +33,10 @@ export function optionValues({ words }: Speech, method: Method): Readonly<Partia
     weight,
     equipment: { choices: equipmentIds.join(', '), start: rules.equipment.join(',') || 'none' },
     minutes: strengthLimits.minutes,
+    'hours-before': checksLimits.hoursBefore,
+    loads: { ...checksLimits.load, weeks: checksLimits.weeks },
+    effort: { ...checksLimits.effort, choices: categoryIds.join(', ') },
+    answers: { choices: answerIds.join(', ') },
     lifted: { ...strengthLimits.kilograms, repetitions: rules.maximum.most_repetitions },
   };
 }

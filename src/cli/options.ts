@@ -1,5 +1,7 @@
+const planning = ['plan', 'season', 'running', 'strength', 'checks'] as const;
+
 /** What the command can be asked for. */
-export const commands = ['plan', 'season', 'running', 'strength'] as const;
+export const commands = [...planning, 'basis'] as const;
 export type Command = (typeof commands)[number];
 
 interface OptionKind {
@@ -8,19 +10,19 @@ interface OptionKind {
   readonly of: readonly Command[];
 }
 
-const ofOneWeek = ['plan', 'running', 'strength'] as const;
+const ofOneWeek = ['plan', 'running', 'strength', 'checks'] as const;
 
 /** Every option, in the order in which the help lists them; `value` is what stands for theirs, `of` the commands it is for. */
 export const allOptions = {
-  hours: { type: 'string', value: 'HOURS', of: commands },
+  hours: { type: 'string', value: 'HOURS', of: planning },
   phase: { type: 'string', value: 'PHASE', of: ofOneWeek },
   date: { type: 'string', value: 'DATE', of: ['season'] },
   start: { type: 'string', value: 'DATE', of: ['season'] },
   weeks: { type: 'string', value: 'WEEKS', of: ['season'] },
   'most-hours': { type: 'string', value: 'HOURS', of: ['season'] },
-  level: { type: 'string', value: 'LEVEL', of: commands },
-  event: { type: 'string', value: 'EVENT', of: commands },
-  'strength-cap': { type: 'string', value: 'MINUTES', of: commands },
+  level: { type: 'string', value: 'LEVEL', of: planning },
+  event: { type: 'string', value: 'EVENT', of: planning },
+  'strength-cap': { type: 'string', value: 'MINUTES', of: planning },
   days: { type: 'string', value: 'MINUTES,…', of: ofOneWeek },
   rise: { type: 'string', value: 'PERCENT', of: ['season'] },
   'easier-every': { type: 'string', value: 'WEEKS', of: ['season'] },
@@ -34,7 +36,8 @@ export const allOptions = {
   events: { type: 'string', value: 'DATE:EVENT,…', of: ['season'] },
   'by-hand': { type: 'string', value: 'DATE:HOURS[:REASON],…', of: ['season'] },
   'weeks-off': { type: 'string', value: 'WEEKS', of: ['season'] },
-  'longest-run': { type: 'string', value: 'MINUTES', of: ['season'] },
+  'hours-before': { type: 'string', value: 'HOURS', of: ['checks'] },
+  'longest-run': { type: 'string', value: 'MINUTES', of: ['season', 'checks'] },
   race: { type: 'string', value: 'DISTANCE=TIME', of: ['running'] },
   'race-date': { type: 'string', value: 'DATE', of: ['running'] },
   'threshold-pace': { type: 'string', value: 'TIME', of: ['running'] },
@@ -43,10 +46,13 @@ export const allOptions = {
   minutes: { type: 'string', value: 'MINUTES', of: ['strength'] },
   form: { type: 'string', value: 'PATTERN=MOVEMENT,…', of: ['strength'] },
   lifted: { type: 'string', value: 'MOVEMENT:KILOGRAMSxREPETITIONS,…', of: ['strength'] },
-  age: { type: 'string', value: 'YEARS', of: ['running', 'strength'] },
+  age: { type: 'string', value: 'YEARS', of: ['running', 'strength', 'checks'] },
   'highest-heart': { type: 'string', value: 'BEATS', of: ['running'] },
   'resting-heart': { type: 'string', value: 'BEATS', of: ['running'] },
   weight: { type: 'string', value: 'KILOGRAMS', of: ['running'] },
+  loads: { type: 'string', value: 'LOAD,…;LOAD,…', of: ['checks'] },
+  effort: { type: 'string', value: 'KIND=EFFORT,…', of: ['checks'] },
+  answers: { type: 'string', value: 'ANSWER,…', of: ['checks'] },
   method: { type: 'string', value: 'FILE', of: commands },
   roster: { type: 'string', value: 'FILE', of: ['plan'] },
   json: { type: 'boolean', value: '', of: commands },

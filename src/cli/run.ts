@@ -1,4 +1,6 @@
 import { builtInPlanner } from '../plan.js';
+import { basisCommand } from './basis-command.js';
+import { checksCommand } from './checks-command.js';
 import { commandHelp, generalHelp } from './help.js';
 import type { CliIo } from './io.js';
 import { commands, type Command } from './options.js';
@@ -34,6 +36,8 @@ const carryOut: Readonly<Record<Command, (session: Session) => Promise<number>>>
   season: seasonCommand,
   running: runningCommand,
   strength: strengthCommand,
+  checks: checksCommand,
+  basis: basisCommand,
 };
 
 function answer(io: CliIo, text: string): number {

@@ -24,6 +24,8 @@ const keepInside = (event: Event): void => {
 /** The planner: what is wrong, its panels, and what a listener is told. */
 export function plannerTemplate(view: View, { names, isStopped, method, inputs, status }: Around): TemplateResult {
   const { words, details } = view;
+  // Alone on the page, the checks have the cautions below them.
+  const shown = isStopped ? { ...view, panels: ['checks'] } : view;
   return html`<section
     class="planner"
     part="planner"
@@ -32,7 +34,7 @@ export function plannerTemplate(view: View, { names, isStopped, method, inputs, 
     @input=${keepInside}
   >
     ${details?.problemBox(words, 'faulty-method', method)} ${details?.problemBox(words, 'faulty-inputs', inputs)}
-    ${names.map((name) => (isStopped && name !== 'checks' ? nothing : panels[name].render(view)))}
+    ${names.map((name) => (isStopped && name !== 'checks' ? nothing : panels[name].render(shown)))}
     <div class="visually-hidden" role="status">${status || nothing}</div>
   </section>`;
 }

@@ -264,7 +264,7 @@ export class WeekwrightPlanner extends LitElement {
     this.requestUpdate();
     const { outcome, plan } = this.#week;
     this.#actPlan = plan;
-    if (outcome?.ok !== true || plan === before) return;
+    if (outcome?.ok !== true || plan === before || this.#late.isStopped) return;
     this.#status.tell(() => spokenPlan(this.#view()));
     this.dispatchEvent(new PlanChangeEvent(outcome.value));
   }
@@ -294,7 +294,7 @@ export class WeekwrightPlanner extends LitElement {
       isStopped: this.#late.isStopped,
       method: this.#methods.problems,
       inputs: this.#inputProblems(),
-      status: this.#status.text,
+      status: this.#late.isStopped ? '' : this.#status.text,
     });
   }
 }

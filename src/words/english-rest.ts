@@ -9,6 +9,8 @@ export const rest: Messages = {
     'With a known disease: ask a doctor before hard training. By the published table nearly all running counts as vigorous.',
   'advice.start-easy': 'Not active in the last months: begin with easy to moderate training, and add little by little.',
   'advice.go': 'Nothing that was said here stands against starting. When something changes, answer again.',
+  'advice.stay-easy':
+    'With a known disease and no symptoms, easy to moderate training can go on. By the published table nearly all running counts as vigorous, and this plan has tempo and intervals: ask a doctor before running it as it stands.',
   'basis.title': 'What this rests on',
   'basis.headline': 'Numbers and rules of this method: {parts}.',
   'basis.named': '{name}: {text}',
@@ -838,8 +840,6 @@ export const rest: Messages = {
     'After a birth: back to running not before three months and only without symptoms, by expert opinion. Plan with a specialised physiotherapist; that judgement and local rules come first.',
   'screening-help.low-energy':
     'Too little energy for the training harms health and performance, in women and men. Do not add training; see a doctor or a dietitian of sport, whose judgement and local rules come first.',
-  'screening-help.easy-only':
-    'By the published table nearly all running counts as vigorous, and a plan has tempo and intervals: with a known disease, ask a doctor before running it as it stands. That judgement and local rules come first.',
   'season.title': 'The season',
   'season.headline': '{event} on {date}: {weeks}, {course}{taper}.',
   'season.weeks': { one: 'one week', other: '{count} weeks' },

@@ -224,7 +224,7 @@ export const evidence: readonly Citation[] = [
   },
   {
     id: 'E19',
-    cite: 'World Health Organization; Bull FC et al.. World Health Organization 2020 guidelines on physical activity and sedentary behaviour. Br J Sports Med 54:1451–1462 (2020)',
+    cite: 'World Health Organization; Bull FC et al. World Health Organization 2020 guidelines on physical activity and sedentary behaviour. Br J Sports Med 54:1451–1462 (2020)',
     doi: '10.1136/bjsports-2020-102955',
   },
   { id: 'epley', cite: 'Epley B. Poundage chart. Boyd Epley Workout. Lincoln 1985', doi: null },

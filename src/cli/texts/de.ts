@@ -19,6 +19,7 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'fault.unknown-option': '{given} ist hier keine Option. Erlaubt: {allowed}.',
   'fault.unwanted-value': '{option} nimmt keinen Wert; gegeben: {given}.',
 
+  'heading.answers': 'Antworten',
   'heading.commands': 'Befehle',
   'heading.movements': 'Bewegungsmuster und ihre Übungen',
   'heading.options': 'Optionen',
@@ -28,8 +29,10 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'command.season': 'jede Woche bis zu einem Wettkampf',
   'command.running': 'Tempo, Puls und jeder Lauf einer Woche',
   'command.strength': 'das Krafttraining einer Woche, Satz für Satz',
+  'command.checks': 'der Plan einer Woche, an dem gemessen, was man weiß',
+  'command.basis': 'worauf jede Zahl und Regel der Methode beruht',
   'command.help':
-    'weekwright plan --help nennt die Optionen eines Plans; weekwright season --help, weekwright running --help und weekwright strength --help die der anderen Befehle.',
+    'weekwright plan --help nennt die Optionen eines Plans; weekwright season --help, weekwright running --help, weekwright strength --help, weekwright checks --help und weekwright basis --help die der anderen Befehle.',
 
   'option.hours': 'Stunden pro Woche, {least} bis {most}; {start}, wo nichts angegeben ist',
   'option.choice': '{choices}; {start}, wo nichts angegeben ist',
@@ -38,7 +41,7 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'option.days': 'verfügbare Minuten der sieben Tage, von Montag an; die Einheiten werden auf sie gelegt',
   'option.method': 'eigene Methode, ein JSON-Dokument',
   'option.roster': 'Pläne für viele aus CSV oder NDJSON; - liest die Standardeingabe',
-  'option.json': 'der Plan als JSON; bei einer Liste ein Plan pro Zeile',
+  'option.json': 'die Antwort als JSON; bei einer Liste ein Plan pro Zeile',
   'option.lang': 'Sprache der Antwort: {choices}',
   'option.help': 'dieser Text',
   'option.version': 'die Version',
@@ -62,6 +65,18 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'option.by-hand': 'von Hand gesetzte Wochen: ein Tag, Stunden (0 für keine) und warum: {choices}',
   'option.weeks-off': 'Wochen ohne Training vor der Saison; die Stunden sind die davor',
   'option.longest-run': 'Minuten des längsten Laufs in den vier Wochen vor der Saison',
+
+  'checks.about':
+    'Die Eingaben der Woche sind wie bei einem Plan. Nichts, was über eine Person angegeben wird, wird aufbewahrt, und Antworten gehen in kein Dokument. Bei manchen gibt es keinen Plan: Der Rat steht in der Fehlerausgabe, und der Befehl endet mit 2.',
+  'option.hours-before': 'Stunden einer üblichen Woche im letzten Monat, {least} bis {most}',
+  'option.longest-run.checks': 'Minuten des längsten Laufs in den letzten 30 Tagen',
+  'option.loads':
+    'Belastungen der eigenen letzten Wochen, je {least} bis {most}, höchstens {weeks} Wochen: sieben Tage, von Montag an, oder eine Zahl für die Woche; eine Belastung ist Anstrengung mal Minuten',
+  'option.effort':
+    'wie hart sich Einheiten von {choices} als Ganzes anfühlen, {least} bis {most}; wie in der Methode, wo nichts angegeben ist',
+  'option.answers': 'was zutrifft, von den Fragen vor dem Anfang; die Antworten stehen unten',
+  'part.week': 'Woche {week}',
+  'part.day': 'Woche {week}, {day}',
 
   'running.about':
     'Ein Wettkampf oder ein Schwellentempo ergibt Tempo und Strecken; ohne beides geht es nach Gefühl. Die Eingaben der Woche sind wie bei einem Plan. Nichts, was über eine Person angegeben wird, wird aufbewahrt.',

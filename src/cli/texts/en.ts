@@ -16,6 +16,7 @@ export const english = {
   'fault.unknown-option': '{given} is not an option here. Allowed: {allowed}.',
   'fault.unwanted-value': '{option} takes no value; given: {given}.',
 
+  'heading.answers': 'Answers',
   'heading.commands': 'Commands',
   'heading.movements': 'Patterns and their movements',
   'heading.options': 'Options',
@@ -25,8 +26,10 @@ export const english = {
   'command.season': 'every week up to an event',
   'command.running': 'paces, heart rates and every run of a week',
   'command.strength': 'the strength sessions of a week, set by set',
+  'command.checks': 'the plan of a week held against what is known',
+  'command.basis': 'what every number and rule of the method rests on',
   'command.help':
-    'weekwright plan --help lists the options of a plan; weekwright season --help, weekwright running --help and weekwright strength --help those of the other commands.',
+    'weekwright plan --help lists the options of a plan; weekwright season --help, weekwright running --help, weekwright strength --help, weekwright checks --help and weekwright basis --help those of the other commands.',
 
   'option.hours': 'hours a week, {least} to {most}; {start} where left out',
   'option.choice': '{choices}; {start} where left out',
@@ -34,7 +37,7 @@ export const english = {
   'option.days': 'minutes available on the seven days, Monday first; the sessions are laid on them',
   'option.method': 'a coach’s method, a JSON document',
   'option.roster': 'plans for many runners from CSV or NDJSON; - reads standard input',
-  'option.json': 'the plan as JSON; of a roster, one plan a line',
+  'option.json': 'the answer as JSON; of a roster, one plan a line',
   'option.lang': 'language of the answer: {choices}',
   'option.help': 'this text',
   'option.version': 'the version',
@@ -58,6 +61,18 @@ export const english = {
   'option.by-hand': 'weeks set by hand: a day, hours (0 for a week off), and why: {choices}',
   'option.weeks-off': 'weeks without training before the season; hours are those before them',
   'option.longest-run': 'minutes of the longest run in the four weeks before the season',
+
+  'checks.about':
+    'The inputs of the week are as for a plan. Nothing that is told of a person is kept, and answers go into no document. With some of them there is no plan: the advice stands on the error stream, and the command ends with 2.',
+  'option.hours-before': 'hours of a usual week in the last month, {least} to {most}',
+  'option.longest-run.checks': 'minutes of the longest run in the last 30 days',
+  'option.loads':
+    'loads of your own last weeks, {least} to {most} each, {weeks} weeks at most: seven days, Monday first, or one number for the week; a load is effort times minutes',
+  'option.effort':
+    'how hard sessions of {choices} feel as a whole, {least} to {most}; as the method has it where left out',
+  'option.answers': 'what is so, of the questions before the start; the answers are listed below',
+  'part.week': 'week {week}',
+  'part.day': 'week {week}, {day}',
 
   'running.about':
     'A race or a threshold pace gives paces and distances; without one, runs go by feel. The inputs of the week are as for a plan. Nothing that is told of a person is kept.',

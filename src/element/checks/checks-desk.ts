@@ -15,6 +15,13 @@ interface Made {
 export class ChecksDesk extends ConcretePanel<ChecksRequest> {
   #made: Made | null = null;
 
+  /** What a person has answered outlives whatever a page says next. */
+  override take(...page: Parameters<ConcretePanel<ChecksRequest>['take']>): void {
+    const { held } = this;
+    super.take(...page);
+    this.held = held;
+  }
+
   /** Makes the scenarios beside a planner know of checks, by what is told now. */
   teach(scenarios: Pupil | null): void {
     const by = this.version;

@@ -18,7 +18,7 @@ export function checksPanel(view: ConcreteView<ChecksRequest>): TemplateResult {
   const { words, plan, method, desk } = view;
   if (!plan.load) return html``;
   const full: ChecksView = { ...view, load: plan.load };
-  const { stops } = screen(answersOf(desk.held, desk.request));
+  const { stops } = screen(answersOf(desk));
   return html`<header>
       <h3 class="panel-title">${words.say(stops ? 'screening.stopped' : 'checks.title')}</h3>
       ${stops ? html`` : html`<p class="lead">${checksHeadline(words, method, plan.checks)}</p>`}
@@ -28,7 +28,10 @@ export function checksPanel(view: ConcreteView<ChecksRequest>): TemplateResult {
         class="box checks-start"
         ?open=${stops || desk.isOpen('start')}
         @toggle=${({ currentTarget }: Event) => {
-          if (currentTarget instanceof HTMLDetailsElement) desk.toggle('start', currentTarget.open);
+          if (!(currentTarget instanceof HTMLDetailsElement)) return;
+          // The advice cannot be put away while it holds.
+          if (stops) currentTarget.open = true;
+          desk.toggle('start', currentTarget.open);
         }}
       >
         <summary>${words.say('screening.title')}</summary>

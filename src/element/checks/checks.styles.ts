@@ -145,12 +145,22 @@ export const checksStyles = css`
     border-inline-start: 3px solid var(--line);
   }
 
-  .advice:is([data-advice='stop'], [data-advice='ask-first'], [data-advice='ask-before-hard']) {
+  .advice:is(
+    [data-advice='stop'],
+    [data-advice='ask-first'],
+    [data-advice='ask-before-hard'],
+    [data-advice='stay-easy']
+  ) {
     border-inline-start: 6px solid var(--alert);
   }
 
   .advice p:first-child {
     font-weight: 600;
+  }
+
+  .checks-start details > summary {
+    min-block-size: 32px;
+    cursor: pointer;
   }
 
   .weeks {

@@ -20,10 +20,9 @@ export const load = (seat: ConcreteSeat) => ({
       part: checksPart,
       panel: checksPanel,
       begin: beginChecks,
-      // No plan is made of the answers: where they stop it, the planner shows none.
-      ask: ({ answers: _, ...request }) => request,
+      ask: (request) => request,
       told: (problem) => problem,
-      stops: (held, request) => screen(answersOf(held, request)).stops,
+      stops: (desk) => screen(answersOf(desk)).stops,
     },
     {},
   ),

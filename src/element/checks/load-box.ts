@@ -8,7 +8,7 @@ export function loadBox({ words, load }: ChecksView): TemplateResult {
   const hasOwn = load.own.load !== null;
   const heading = (key: string): TemplateResult => html`<th scope="col">${words.say(`checks.load.${key}`)}</th>`;
   return html`${load.days === null ? html`<p>${words.say('check-missing.days')}</p>` : dayTable(words, load.days)}
-    <div class="scroll">
+    <div class="scroll" tabindex="0" role="region" aria-label=${words.say('checks.box.load')}>
       <table>
         <thead>
           <tr>
@@ -33,7 +33,7 @@ export function loadBox({ words, load }: ChecksView): TemplateResult {
 }
 
 const dayTable = (words: ChecksView['words'], days: readonly number[]): TemplateResult =>
-  html`<div class="scroll">
+  html`<div class="scroll" tabindex="0" role="region" aria-label=${words.say('checks.load.days')}>
     <table class="day-loads">
       <caption>
         ${words.say('checks.load.days')}

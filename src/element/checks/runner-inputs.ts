@@ -21,6 +21,7 @@ export function runnerInputs(view: ChecksView): TemplateResult {
       id: 'checks-hours',
       label: words.say('checks.input.hours'),
       value: request.hoursBefore ?? null,
+      isHours: true,
       set: (hoursBefore) => ({ ...request, hoursBefore }),
     })}
     ${amountField(view, {

@@ -12,7 +12,7 @@ import { answer, answersOf, forgetAnswers } from './answers.js';
 /** The questions before the start, and what the answers lead to. */
 export function screeningBox(view: ConcreteView<ChecksRequest>): TemplateResult {
   const { words, method, desk } = view;
-  const answers = answersOf(desk.held, desk.request);
+  const answers = answersOf(desk);
   const { stops } = screen(answers);
   const found = answers.length === 0 ? html`` : advice(view, answers);
   return html`${stops ? found : html``}
@@ -49,7 +49,9 @@ function advice({ words, method, desk }: ConcreteView<ChecksRequest>, answers: r
     <button
       type="button"
       class="act"
-      @click=${() => {
+      @click=${({ currentTarget }: Event) => {
+        // The button goes with the answers.
+        if (currentTarget instanceof Element) currentTarget.closest('details')?.querySelector('summary')?.focus();
         forgetAnswers(desk);
       }}
     >

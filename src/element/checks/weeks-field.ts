@@ -1,8 +1,7 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import type { Problem } from '../../problem.js';
-import { readNumber } from '../../words/read-number.js';
 import { fieldNote } from '../fields/fields.js';
+import { beginTyping, endTyping, typedText } from '../parts/typed-text.js';
 import { notANumber } from '../inputs/not-a-number.js';
 import type { ChecksView } from './checks-view.js';
 
@@ -23,12 +22,14 @@ export function weeksField(view: ChecksView): TemplateResult {
       spellcheck="false"
       aria-describedby="${id}-about ${id}-hint"
       aria-invalid=${desk.drafts.has(id) ? 'true' : 'false'}
-      .value=${live(desk.drafts.get(id)?.text ?? written(request.weeks ?? []))}
-      @change=${({ currentTarget }: Event) => {
-        if (!(currentTarget instanceof HTMLTextAreaElement)) return;
-        const text = currentTarget.value;
+      ${typedText(desk.drafts.get(id)?.text ?? written(request.weeks ?? []))}
+      @input=${beginTyping}
+      @blur=${endTyping}
+      @change=${(event: Event) => {
+        const text = endTyping(event);
+        if (text === null) return;
         const read = readWeeks(label, text);
-        if ('code' in read) desk.refuse(read, { id, label, text: read.value });
+        if ('code' in read) desk.refuse(read, { id, label, text, entry: read.value });
         else desk.act({ ...request, weeks: read }, { id, label, text });
       }}
     ></textarea>
@@ -43,11 +44,12 @@ interface Refused extends Problem {
   readonly value: string;
 }
 
-/** Numbers with spaces or semicolons between them; the first entry that is none is told. */
+/** Whole numbers with spaces or semicolons between them; the first entry that is none is told. */
 function readWeeks(label: string, text: string): readonly (readonly number[])[] | Refused {
   const lines = text.split('\n').filter((line) => line.trim() !== '');
   const weeks = lines.map((line) => line.split(/[\s;]+/).filter((entry) => entry !== ''));
-  const numbers = weeks.map((entries) => entries.map(readNumber));
+  // A comma could stand for anything here, and loads are whole numbers.
+  const numbers = weeks.map((entries) => entries.map((entry) => (/^\d+$/.test(entry) ? Number(entry) : null)));
   const faulty = weeks.flat()[numbers.flat().indexOf(null)];
   if (faulty !== undefined) return { ...notANumber(label, faulty), value: faulty };
   return numbers.map((days) => days.filter((load) => load !== null));

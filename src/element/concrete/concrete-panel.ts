@@ -18,6 +18,8 @@ export interface ConcreteSeat {
 export interface ConcreteDesk<R> extends FieldDesk<R> {
   /** What is asked for. */
   readonly request: R;
+  /** What the page has given last, whatever it is. */
+  readonly given: unknown;
   /** What was chosen in fields that alone make no request, by the id of the field. */
   readonly held: ReadonlyMap<string, string>;
   /** What a listener is told. */
@@ -51,7 +53,7 @@ export interface ConcreteParts<R> {
   /** A problem as a person meets it: seconds as a time. */
   readonly told: (problem: Problem, request: R) => Problem;
   /** True where what is held and asked for allows no plan at all. */
-  readonly stops?: (held: ConcreteDesk<R>['held'], request: R) => boolean;
+  readonly stops?: (desk: ConcreteDesk<R>) => boolean;
 }
 
 /** A panel that makes minutes concrete: it adds its part to every plan, by what the page or a person says of the runner. */
@@ -87,9 +89,13 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
     return this.#asked;
   }
 
+  get given(): unknown {
+    return this.#page?.given;
+  }
+
   /** True where there may be no plan at all. */
   get isStopped(): boolean {
-    return this.#parts.stops?.(this.held, this.#asked) ?? false;
+    return this.#parts.stops?.(this) ?? false;
   }
 
   get problems(): readonly Problem[] {
@@ -148,7 +154,7 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
 
   refuse(problem: Problem, field?: TypedField): void {
     const told = this.#parts.told(problem, this.request);
-    const named = field ? { ...told, path: field.label, value: field.text } : told;
+    const named = field ? { ...told, path: field.label, value: field.entry ?? field.text } : told;
     if (field) this.drafts = new Map(this.drafts).set(field.id, { text: field.text, problem: named });
     this.message = this.#view ? this.#view.details.sayProblem(this.#view.words, named) : '';
     this.#update();

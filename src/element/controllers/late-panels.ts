@@ -13,6 +13,7 @@ import type { Board } from '../board/board.js';
 import type { ChecksDesk } from '../checks/checks-desk.js';
 import type { ConcretePanel } from '../concrete/concrete-panel.js';
 import type { Basis } from '../basis/basis.js';
+import { isPlainObject } from '../is-plain-object.js';
 import type { Season } from '../season/season.js';
 import type { Sheet } from '../sheet/sheet.js';
 import type { SeasonAttributes } from '../season/season-attributes.js';
@@ -61,6 +62,7 @@ export class LatePanels {
   #shown: Scenario | null = null;
   /** True where the page shows the checks. */
   #isChecked = false;
+  #hasAnswers = false;
 
   constructor({ host, more, view, picks, show, finish, arrive }: LateSeat) {
     const adopt: Seat['adopt'] = (adopted) => {
@@ -120,7 +122,9 @@ export class LatePanels {
 
   /** True where what a runner has answered allows no plan at all. */
   get isStopped(): boolean {
-    return this.#isChecked && (this.#late.checks.panel?.isStopped ?? false);
+    const { panel } = this.#late.checks;
+    // Until the answers of a page can be read, any of them stops.
+    return this.#isChecked && (panel ? panel.isStopped : this.#hasAnswers);
   }
 
   get problems(): readonly Problem[] {
@@ -134,6 +138,7 @@ export class LatePanels {
   ): Pick<PlanRequest, 'week' | 'season'> {
     this.#late.running.panel?.take(running, race);
     this.#late.strength.panel?.take(strength, equipment);
+    this.#hasAnswers = isPlainObject(checks) && 'answers' in checks;
     this.#late.checks.panel?.take(checks, null);
     const week = this.#late.week.panel?.request(days, method);
     const season = this.#late.season.panel?.request({ eventDate, mostHours, season: given });

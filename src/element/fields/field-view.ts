@@ -7,6 +7,8 @@ export interface TypedField {
   readonly id: string;
   readonly label: string;
   readonly text: string;
+  /** What of the text is wrong, where it has several entries. */
+  readonly entry?: string;
 }
 
 /** Whoever a field gives its value to, as a request. */

@@ -1,6 +1,9 @@
 import { noChange } from 'lit';
 import { Directive, directive, type ElementPart } from 'lit/directive.js';
 
+const isTyped = (target: unknown): target is HTMLInputElement | HTMLTextAreaElement =>
+  target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
+
 /** Shows a text in a field, but not over what somebody is typing: that stays until it is entered. */
 class TypedText extends Directive {
   render(_text: string): typeof noChange {
@@ -8,8 +11,7 @@ class TypedText extends Directive {
   }
 
   override update({ element }: ElementPart, [text]: Parameters<this['render']>): typeof noChange {
-    if (element instanceof HTMLInputElement && element.dataset['typing'] === undefined && element.value !== text)
-      element.value = text;
+    if (isTyped(element) && element.dataset['typing'] === undefined && element.value !== text) element.value = text;
     return noChange;
   }
 }
@@ -19,12 +21,12 @@ export const typedText = directive(TypedText);
 
 /** A letter was typed. */
 export function beginTyping({ currentTarget }: Event): void {
-  if (currentTarget instanceof HTMLInputElement) currentTarget.dataset['typing'] = '';
+  if (isTyped(currentTarget)) currentTarget.dataset['typing'] = '';
 }
 
 /** What was typed is entered; gives the text. */
 export function endTyping({ currentTarget }: Event): string | null {
-  if (!(currentTarget instanceof HTMLInputElement)) return null;
+  if (!isTyped(currentTarget)) return null;
   delete currentTarget.dataset['typing'];
   return currentTarget.value;
 }

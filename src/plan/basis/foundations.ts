@@ -11,6 +11,8 @@ import { weekRules } from '../week/week-problem-of.js';
 export interface Foundation extends Founded {
   /** Null where the reason says what it is about. */
   readonly name: Text | null;
+  /** Hours that the reason names. */
+  readonly hours?: number;
 }
 
 /** The parts of a method, in the order in which a plan is made. */
@@ -50,8 +52,8 @@ const ofArea: Readonly<Record<AreaId, (method: Method) => readonly Foundation[]>
     ...unnamed([rounding]),
   ],
   week: (method) => {
-    const { clashes, order_reason: reason, order_sources: sources } = weekRules(method);
-    return [...unnamed([{ status: 'published', sources, reason }]), ...named(clashes)];
+    const { clashes, order_reason: reason, order_sources: sources, hours_between: hours } = weekRules(method);
+    return [{ name: null, status: 'published', sources, reason, hours }, ...named(clashes)];
   },
   season: (method) => {
     const { rise, easier, taper, upkeep, recovery, way_back, single_run } = seasonRules(method);

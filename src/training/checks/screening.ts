@@ -25,7 +25,7 @@ export interface Screening {
   readonly cautions: readonly AnswerId[];
 }
 
-const cautionIds: readonly AnswerId[] = ['easy-only', 'pain', 'pregnant', 'recent-birth', 'low-energy'];
+const cautionIds: readonly AnswerId[] = ['pain', 'pregnant', 'recent-birth', 'low-energy'];
 
 /**
  * The published screening: present activity, symptoms or known disease, and the wanted intensity. Symptoms, and warning
@@ -41,12 +41,13 @@ export function screen(answers: readonly AnswerId[]): Screening {
     advice,
     stops: advice === 'stop' || advice === 'ask-first',
     because: because.filter(has),
-    // The published screening lets easy training go on; a plan of runs is not that.
-    cautions: cautionIds.filter((id) => has(id) && (id !== 'easy-only' || has('known-disease'))),
+    cautions: cautionIds.filter(has),
   });
   if (has('symptoms') || has('bone-pain')) return told('stop', ['symptoms', 'bone-pain']);
   if (has('known-disease') && has('not-active')) return told('ask-first', ['known-disease', 'not-active']);
-  if (has('known-disease') && !has('easy-only')) return told('ask-before-hard', ['known-disease']);
+  // The published screening lets easy training go on; a plan of runs is more than that, and the advice says so.
+  if (has('known-disease'))
+    return told(has('easy-only') ? 'stay-easy' : 'ask-before-hard', ['known-disease', 'easy-only']);
   if (has('not-active')) return told('start-easy', ['not-active']);
-  return told('go', ['known-disease', 'easy-only']);
+  return told('go', ['easy-only']);
 }

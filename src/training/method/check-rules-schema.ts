@@ -68,6 +68,7 @@ export const checkRulesSchema = v.strictObject({
         stop: wording('stop'),
         'ask-first': wording('ask-first'),
         'ask-before-hard': wording('ask-before-hard'),
+        'stay-easy': wording('stay-easy'),
         'start-easy': wording('start-easy'),
         go: wording('go'),
       }),

@@ -72,7 +72,7 @@ export interface CheckRule {
 }
 
 /** What the questions before the start can lead to. */
-export const adviceIds = ['stop', 'ask-first', 'ask-before-hard', 'start-easy', 'go'] as const;
+export const adviceIds = ['stop', 'ask-first', 'ask-before-hard', 'stay-easy', 'start-easy', 'go'] as const;
 export type AdviceId = (typeof adviceIds)[number];
 
 /** The plan held against what is known. */

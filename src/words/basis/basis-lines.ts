@@ -1,4 +1,4 @@
-import { foundations, tally, type AreaId } from '../../plan/basis/foundations.js';
+import { foundations, tally, type AreaId, type Foundation } from '../../plan/basis/foundations.js';
 import { checkRules } from '../../plan/checks/checks-ground.js';
 import { statusIds } from '../../training/method/ids.js';
 import type { Method } from '../../training/method/document.js';
@@ -24,14 +24,15 @@ export const basisAreas = (words: Words, method: Method): readonly BasisArea[] =
   foundations(method).map(({ area, list }) => ({
     id: area,
     title: words.say(`basis.area.${area}`),
-    reasons: list.map(({ name, ...founded }) => {
-      const reason = reasonOf(words, founded);
-      const title = name === null ? null : words.capital(words.text(name));
-      return title === null
-        ? reason
-        : { ...reason, text: words.say('basis.named', { name: title, text: reason.text }) };
-    }),
+    reasons: list.map((founded) => reasonWithName(words, founded)),
   }));
+
+function reasonWithName(words: Words, { name, hours, ...founded }: Foundation): Reason {
+  const reason = reasonOf(words, founded);
+  const text = hours === undefined ? reason.text : words.text(founded.reason, { hours: words.hours(hours) });
+  if (name === null) return { ...reason, text };
+  return { ...reason, text: words.say('basis.named', { name: words.capital(words.text(name)), text }) };
+}
 
 /** A place where studies and common practice differ. */
 export interface Difference {

@@ -171,6 +171,16 @@ const cases: readonly [Problem, string, string][] = [
     'season.date is "2030-04-11"; allowed: a day from the week of the start (2027-01-04) on, within 104 weeks.',
     'season.date ist "2030-04-11"; erlaubt: ein Tag ab der Woche des Beginns (2027-01-04), innerhalb von 104 Wochen.',
   ],
+  [
+    {
+      path: 'checks.answers',
+      value: ['known-disease'],
+      code: 'no-plan',
+      allowed: { advice: 'ask-first', text: { key: 'advice.ask-first' } },
+    },
+    'No plan: With a known disease, and not active in the last months: ask a doctor before you start.',
+    'Kein Plan: Mit einer bekannten Krankheit, und in den letzten Monaten nicht aktiv: vor dem Anfangen ärztlich fragen.',
+  ],
 ];
 
 describe('problemSentence(words, problem)', () => {

@@ -33,14 +33,16 @@ describe('checks in German', () => {
     }
   });
 
-  it('take a decimal comma, in fields and in lines', async () => {
+  it('take a decimal comma in fields; loads are whole numbers, and between them a comma could stand for anything', async () => {
     const page = await (await openChecks(german)).opens('own');
     await page.typeIn('checks-hours', '3,2');
     expect([page.typedIn('checks-hours').value, page.partOf('hours-rise', 'says')]).to.satisfy(
       ([shown, says]: readonly string[]) => shown === '3,2' && (says ?? '').includes('25'),
     );
     await page.tellWeeks('900,4\n901,6');
-    expect([page.load.own.load, page.hintOf('checks-weeks')]).to.deep.equal([901, '']);
+    expect([page.load.own.load, page.hintOf('checks-weeks')]).to.deep.equal([
+      ...[null, 'Belastungen der eigenen Wochen ist "900,4"; nötig ist eine Zahl.'],
+    ]);
     await page.typeIn('checks-effort-slow', '3,5');
     expect([page.typedIn('checks-effort-slow').value, page.load.efforts.slow]).to.deep.equal(['3,5', 3.5]);
   });
