@@ -6,7 +6,7 @@ describe('weekwright with wrong arguments', () => {
     '--hours, --phase, --level, --event, --strength-cap, --days, --method, --roster, --json, --lang, --help, --version';
 
   it.each<[string, string]>([
-    ['plam', '"plam" is not a command. Allowed: plan, season, running, strength.'],
+    ['plam', '"plam" is not a command. Allowed: plan, season, running, strength, checks, basis.'],
     ['plan --hours 25', '--hours is 25; allowed: 0.5 to 20.'],
     ['plan --hours -1', '--hours is -1; allowed: 0.5 to 20.'],
     ['plan --hours=four', '--hours is "four"; it has to be a number.'],
@@ -69,7 +69,9 @@ describe('weekwright --help and --version', () => {
   it.each([['--help'], ['-h'], ['--help --hours x']])('%s is answered', async (line) => {
     const { code, output, errors } = await ran(line.split(' '));
     expect([code, errors]).toEqual([0, '']);
-    expect(output).toMatch(/^Commands\n {2}plan {6}\S.*\n {2}season {4}\S.*\n {2}running {3}\S.*\n {2}strength {2}\S/m);
+    expect(output).toMatch(
+      /^Commands\n {2}plan {6}\S.*\n {2}season {4}\S.*\n {2}running {3}\S.*\n {2}strength {2}\S.*\n {2}checks {4}\S.*\n {2}basis {5}\S/m,
+    );
   });
 
   it('lists every option of a plan with what is allowed and where it starts', async () => {
@@ -94,7 +96,7 @@ describe('weekwright --help and --version', () => {
 
   it.each(['en', 'de'])('names the help of every command in %s', async (lang) => {
     const { output } = await ran(['--help', '--lang', lang]);
-    for (const command of ['plan', 'season', 'running', 'strength']) {
+    for (const command of ['plan', 'season', 'running', 'strength', 'checks', 'basis']) {
       expect(output).toContain(`weekwright ${command} --help`);
       expect(output).toMatch(new RegExp(`^ {2}weekwright ${command} \\[?--`, 'm'));
     }

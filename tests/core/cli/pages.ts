@@ -25,4 +25,4 @@ export const cellsOf = (line: string | undefined): readonly string[] => line?.tr
 
 /** Wherever a key, a placeholder or what is no number shows through. */
 export const leaks =
-  /\{\w+\}|\b(?:running|strength|season|option|heading|part|problem|status|movement|stage)(?:-\w+)?\.[a-z]|undefined|NaN|\u00AD/;
+  /\{\w+\}|\b(?:running|strength|season|option|heading|part|problem|status|movement|stage|check|checks|advice|basis|screening|differs)(?:-\w+)?\.[a-z]|undefined|NaN|\u00AD/;

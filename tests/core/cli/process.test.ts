@@ -83,6 +83,23 @@ describe('weekwright as a process', () => {
     expect(output).toMatch(/^Schwerer: Einheiten von \d+ Minuten und \d+ Minuten\.$/m);
   });
 
+  it('holds the week against what is known, and has no plan where the answers say stop', async () => {
+    const made = await spawned('checks --hours 4 --hours-before 3 --answers easy-only'.split(' '));
+    expect([made.code, made.errors]).toEqual([0, '']);
+    expect(made.output).toContain(
+      '\n- Hours against the weeks before: worth a look. 4 h after 3 h a week: 33.3% more.\n',
+    );
+    const stopped = await spawned('checks --answers symptoms'.split(' '));
+    expect([stopped.code, stopped.output]).toEqual([2, '']);
+    expect(stopped.errors).toMatch(/^No plan: Do not train now\. [^\n]*\n$/);
+  });
+
+  it('says what everything rests on', async () => {
+    const { code, output, errors } = await spawned(['basis', '--method', 'own.json']);
+    expect([code, errors]).toEqual([0, '']);
+    expect(output).toMatch(/^Numbers and rules of this method: \d+ published, /);
+  });
+
   it('ends with 2 and a message on the error stream where an option is wrong', async () => {
     const { code, output, errors } = await spawned(['plan', '--hours', '25']);
     expect({ code, output, errors }).toEqual({ code: 2, output: '', errors: '--hours is 25; allowed: 0.5 to 20.\n' });
