@@ -181,6 +181,7 @@ export const rest: Messages = {
   'check-missing.season': 'Plan a season to see it.',
   'check-missing.equal-days': 'All days are alike, so there is no number for it: no week is more monotonous.',
   'check-missing.nothing': 'There is nothing to measure in this week.',
+  'check-missing.equal-own': 'All days of your own weeks are alike, so there is no number to compare with.',
   'check-not.activity':
     'It does not say that more than 300 minutes do harm, nor that this much makes a faster runner. What is done outside the plan counts too.',
   'check-not.strength-days':
@@ -309,7 +310,7 @@ export const rest: Messages = {
   'checks.load.load': 'Load',
   'checks.title': 'Held against what is known',
   'checks.source': 'Rests on',
-  'checks.not': 'What it does not say',
+  'checks.not': 'What the source does not say',
   'checks.change': 'What would change it: {change}',
   'checks.unknown': 'Not known yet',
   'checks.box.load': 'How hard the week is',
@@ -325,6 +326,8 @@ export const rest: Messages = {
   'checks.efforts.back': 'Efforts of the method',
   'checks.headline.name': '“{name}”',
   'checks.box.own': 'Efforts, and the loads of your own weeks',
+  'checks.just-above': 'just above {value}',
+  'checks.just-below': 'just below {value}',
   'clash.quality-neighbours': 'Quality runs on neighbouring days',
   'clash.strength-neighbours': 'Strength on neighbouring days',
   'clash.strength-before-quality': 'Strength before a quality run',

@@ -189,7 +189,7 @@ export const evidence: readonly Citation[] = [
   },
   {
     id: 'A02',
-    cite: 'Ratamess NA et al. (ACSM). Progression Models in Resistance Training for Healthy Adults (position stand). Med Sci Sports Exerc 41(3):687–708 (2009)',
+    cite: 'Ratamess NA, Alvar BA, Evetoch TK, Housh TJ, Kibler WB, Kraemer WJ, Triplett NT (ACSM). Progression Models in Resistance Training for Healthy Adults (position stand). Med Sci Sports Exerc 41(3):687–708 (2009)',
     doi: '10.1249/MSS.0b013e3181915670',
   },
   {

@@ -44,7 +44,7 @@ describe.each(pages)('the board of %s', (path) => {
       `This week costs ${String(week.cost)}; no week costs less.`,
     );
     for (const url of opened.requests) expect(url.startsWith(`${origin}/`) || url.startsWith('data:'), url).toBe(true);
-    expect(opened.requests.filter((url) => /\/weekwright-board-[\w-]+\.js$/.test(url))).toHaveLength(1);
+    expect(opened.requests.filter((url) => /\/weekwright-board-[\w-]{6}\.js$/.test(url))).toHaveLength(1);
     expect([opened.complaints, await opened.violations()]).toEqual([[], []]);
     await opened.close();
   });

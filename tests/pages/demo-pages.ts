@@ -3,7 +3,7 @@ export const demoPages = [
   { path: '/demo/index.html', planners: 0 },
   { path: '/demo/club.html', planners: 2 },
   { path: '/demo/blog.html', planners: 1 },
-  { path: '/demo/consultation.html', planners: 2 },
+  { path: '/demo/consultation.html', planners: 1 },
   { path: '/demo/strict.html', planners: 1 },
 ] as const;
 

@@ -48,7 +48,7 @@ describe(`paces and runs of ${path}`, () => {
     // Laid on days, every run has one.
     expect(await textOf(page, '.runs .run-head b')).toMatch(/^(?:Mon|Wednes|Fri|Satur|Sun)day: /);
     expect(foreign(opened)).toEqual([]);
-    expect(opened.requests.filter((url) => /\/weekwright-running-[\w-]+\.js$/.test(url))).toHaveLength(1);
+    expect(opened.requests.filter((url) => /\/weekwright-running-[\w-]{6}\.js$/.test(url))).toHaveLength(1);
     expect([opened.complaints, await opened.violations()]).toEqual([[], []]);
     await opened.close();
   });

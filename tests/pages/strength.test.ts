@@ -47,7 +47,7 @@ describe(`strength of ${path}`, () => {
     // Base, for somebody developing: shared/methods/default.json.
     expect(await textOf(page, '.strength .lead')).toMatch(/^General preparation: sessions of .*minutes/);
     expect(foreign(opened)).toEqual([]);
-    expect(opened.requests.filter((url) => /\/weekwright-strength-[\w-]+\.js$/.test(url))).toHaveLength(1);
+    expect(opened.requests.filter((url) => /\/weekwright-strength-[\w-]{6}\.js$/.test(url))).toHaveLength(1);
     expect([opened.complaints, await opened.violations()]).toEqual([[], []]);
     await opened.close();
   });

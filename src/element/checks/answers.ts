@@ -1,7 +1,7 @@
+import { answersIn } from '../../plan/checks/read-checks.js';
 import type { ChecksRequest } from '../../plan/checks/wishes.js';
 import { answerIds, type AnswerId } from '../../training/checks/screening.js';
 import type { ConcreteDesk } from '../concrete/concrete-panel.js';
-import { isPlainObject } from '../is-plain-object.js';
 
 /*
  * The answers are held by the panel while the page is open, and nowhere else: they are no part of the request, of a plan or
@@ -13,14 +13,9 @@ type Desk = Pick<ConcreteDesk<ChecksRequest>, 'held' | 'given' | 'hold'>;
 
 const idOf = (answer: AnswerId): string => `answer-${answer}`;
 
-function givenAnswers(given: unknown): readonly unknown[] {
-  const answers = isPlainObject(given) && 'answers' in given ? given.answers : null;
-  return Array.isArray(answers) ? answers : [];
-}
-
 /** What holds for the runner. */
 export function answersOf({ held, given }: Desk): readonly AnswerId[] {
-  const byPage = givenAnswers(given);
+  const byPage = answersIn(given);
   return answerIds.filter((id) => (held.has(idOf(id)) ? held.get(idOf(id)) === 'yes' : byPage.includes(id)));
 }
 
@@ -31,6 +26,6 @@ export function answer(desk: Desk, id: AnswerId, isSo: boolean): void {
 
 /** Nothing of it is known any longer. */
 export function forgetAnswers(desk: Desk): void {
-  const byPage = givenAnswers(desk.given);
+  const byPage = answersIn(desk.given);
   for (const id of answerIds) desk.hold(idOf(id), byPage.includes(id) ? 'no' : null);
 }

@@ -43,7 +43,12 @@ export const loadSchema = v.strictObject({
       strain: numberOrNull,
     }),
   ),
-  own: v.strictObject({ load: numberOrNull, monotony: numberOrNull, strain: numberOrNull }),
+  own: v.strictObject({
+    load: numberOrNull,
+    monotony: numberOrNull,
+    strain: numberOrNull,
+    dayWeeks: v.pipe(v.number(), v.integer(), v.minValue(0)),
+  }),
 });
 
 /** One of the `checks` of a plan; `values` are numbers by name. */

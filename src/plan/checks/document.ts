@@ -44,5 +44,11 @@ export interface PlanLoad {
   /** How it is spread over the days; null without days. */
   readonly spread: LoadSpread | null;
   /** The runner's own weeks: mean load, and the highest monotony and strain; null where they are not told. */
-  readonly own: { readonly load: number | null; readonly monotony: number | null; readonly strain: number | null };
+  readonly own: {
+    readonly load: number | null;
+    readonly monotony: number | null;
+    readonly strain: number | null;
+    /** How many of them are told day by day. */
+    readonly dayWeeks: number;
+  };
 }

@@ -12,6 +12,13 @@ export interface ReadChecks {
   readonly answers: readonly AnswerId[];
 }
 
+/** The answers that can be read, whatever else is wrong: one that stops has to stop. */
+export function answersIn(given: unknown): readonly AnswerId[] {
+  if (typeof given !== 'object' || given === null || !('answers' in given) || !Array.isArray(given.answers)) return [];
+  const { answers } = given;
+  return answerIds.filter((id) => answers.includes(id));
+}
+
 /**
  * Reads what a request tells for checks.
  *

@@ -1,5 +1,6 @@
 import { checkRules } from '../../plan/checks/checks-ground.js';
 import type { CheckResult, PlanLoad } from '../../plan/checks/document.js';
+import type { CheckUnit } from '../../training/checks/measures.js';
 import type { CheckRule } from '../../training/method/check-rules.js';
 import type { Method } from '../../training/method/document.js';
 import { reasonOf, type Reason } from '../reason.js';
@@ -56,18 +57,43 @@ export function unknownLines(
   }));
 }
 
-function saysText(words: Words, rule: CheckRule | undefined, { value, unit, measure, values }: CheckResult): string {
+function saysText(words: Words, rule: CheckRule | undefined, result: CheckResult): string {
+  const { value, values } = result;
   if (!rule || value === null) return '';
   const facts = Object.entries(values).map(([fact, each]) => [fact, factText(words, fact, each)] as const);
-  const measured = measure.endsWith('_rise') ? riseText(words, value) : checkAmount(words, unit, value);
-  return words.text(rule.says, { ...Object.fromEntries(facts), value: measured });
+  return words.text(rule.says, { ...Object.fromEntries(facts), value: besideEdges(words, result, value) });
+}
+
+const valueText = (words: Words, { unit, measure }: Pick<CheckResult, 'unit' | 'measure'>, value: number): string =>
+  measure.endsWith('_rise') ? riseText(words, value) : checkAmount(words, unit, value);
+
+/** A value that is shown like an edge, and is beyond it: the reader has to see that it is. */
+function besideEdges(words: Words, result: CheckResult, value: number): string {
+  const text = valueText(words, result, value);
+  const { inLine, caution, level } = result;
+  const edges = [inLine.least, inLine.most, caution.below, caution.above].filter((edge) => edge !== null);
+  const near = edges.find((edge) => edge !== value && valueText(words, result, edge) === text);
+  if (near === undefined || level === 'in-line') return text;
+  return words.say(value > near ? 'checks.just-above' : 'checks.just-below', { value: text });
 }
 
 function changeText(words: Words, rule: CheckRule | undefined, { change: { amount, unit } }: CheckResult): string {
   if (!rule || amount === null) return '';
-  // Whole minutes, and enough of them; a hair's breadth is a rounding error.
-  const enough = unit === 'minutes' ? Math.ceil(amount - 1e-6) : amount;
-  return words.text(rule.change, { amount: checkAmount(words, unit, enough) });
+  return words.text(rule.change, { amount: checkAmount(words, unit, enough(unit, amount)) });
+}
+
+/** In the steps that are shown, and enough of them; a hair's breadth is a rounding error. */
+function enough(unit: CheckUnit, amount: number): number {
+  switch (unit) {
+    case 'minutes':
+    case 'load':
+    case 'strain':
+      return Math.ceil(amount - 1e-6);
+    case 'hours':
+      return Math.ceil(amount * 60 - 1e-6) / 60;
+    default:
+      return amount;
+  }
 }
 
 function missingText(words: Words, { missing }: CheckResult, load: PlanLoad | null): string {
@@ -83,7 +109,7 @@ function missingKey(missing: CheckResult['missing'], load: PlanLoad | null): str
       return missing;
     case 'own_monotony':
     case 'own_strain':
-      return 'own_days';
+      return (load?.own.dayWeeks ?? 0) > 0 ? 'equal-own' : 'own_days';
     case 'season_rise':
     case 'season_run_rise':
       return 'season';
@@ -101,8 +127,7 @@ function missingKey(missing: CheckResult['missing'], load: PlanLoad | null): str
 }
 
 function rangeText(words: Words, { inLine: { least, most }, caution, unit, measure }: CheckResult): string {
-  const edge = (value: number): string =>
-    measure.endsWith('_rise') ? riseText(words, value) : checkAmount(words, unit, value);
+  const edge = (value: number): string => valueText(words, { unit, measure }, value);
   const said = (key: string, ...edges: readonly (number | null)[]): readonly string[] => {
     const [from, to] = edges.map((each) => (each === null ? '' : edge(each)));
     return edges.includes(null) ? [] : [words.say(`checks.range.${key}`, { from: from ?? '', to: to ?? '' })];

@@ -114,13 +114,13 @@ describe('weekwright checks', () => {
     const lines = paragraph(output, /^Hours against the weeks before: /);
     expect(lines[0]).toMatch(/: In 261 runners .* \(assumption, adjustable\)$/);
     expect(lines[1]).toMatch(/^ {2}Buist I, .*\. doi:10\.1177\/0363546507307505$/);
-    expect(lines.at(-1)).toMatch(/^What it does not say: It was distance, not hours\./);
+    expect(lines.at(-1)).toMatch(/^What the source does not say: It was distance, not hours\./);
     const found = output
       .split('\n')
       .flatMap((line) => /^- ([^:]+): (?:in line|worth a look|caution)\. /.exec(line)?.[1] ?? []);
     const founded = output
       .split('\n\n')
-      .flatMap((each) => /^([^:]+): .*\n[^]*What it does not say: /.exec(each)?.[1] ?? []);
+      .flatMap((each) => /^([^:]+): .*\n[^]*What the source does not say: /.exec(each)?.[1] ?? []);
     expect(founded).toEqual(found);
     expect(output).toMatch(/\n\nA planning aid, not medical advice\. .*\n$/);
   });

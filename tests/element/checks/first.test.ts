@@ -54,7 +54,7 @@ describe('the checks of a plan', () => {
       );
       const text = page.texts('.check[data-check="hard-minutes"] > :not(summary)').join(' ');
       expect(text).to.contain('doi:10.1123/ijspp.2012-0350').and.to.contain('doi:10.3389/fspor.2019.00070');
-      expect(text).to.contain('What it does not say It does not say that more does harm.');
+      expect(text).to.contain('What the source does not say It does not say that more does harm.');
       expect(text).to.contain('assumption');
       await page.press(key);
       expect(page.check('hard-minutes').open).to.equal(false);
@@ -67,7 +67,7 @@ describe('the checks of a plan', () => {
       const id = each.dataset['check'] ?? '';
       expect(each.querySelector('.check-change') === null, id).to.equal(each.dataset['level'] === 'in-line');
       expect(page.partOf(id, 'range'), id).to.match(/^(?:In line|Caution).+\.$/);
-      expect(page.texts(`.check[data-check="${id}"] h5`), id).to.deep.equal(['Rests on', 'What it does not say']);
+      expect(page.texts(`.check[data-check="${id}"] h5`), id).to.deep.equal(['Rests on', 'What the source does not say']);
       expect(page.texts(`.check[data-check="${id}"] > p`).at(-1)?.length, id).to.be.greaterThan(20);
     }
   });

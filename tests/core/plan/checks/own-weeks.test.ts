@@ -3,12 +3,12 @@ import { ownWeeks } from '../../../../src/plan/checks/own-weeks.js';
 
 describe('own weeks', () => {
   test('that are not told are unknown', () => {
-    expect(ownWeeks([])).toEqual({ load: null, monotony: null, strain: null });
+    expect(ownWeeks([])).toEqual({ load: null, monotony: null, strain: null, dayWeeks: 0 });
   });
 
   test('that are one number each have a load, and no monotony', () => {
-    expect(ownWeeks([[700], [901]])).toEqual({ load: 801, monotony: null, strain: null });
-    expect(ownWeeks([[0]])).toEqual({ load: 0, monotony: null, strain: null });
+    expect(ownWeeks([[700], [901]])).toEqual({ load: 801, monotony: null, strain: null, dayWeeks: 0 });
+    expect(ownWeeks([[0]])).toEqual({ load: 0, monotony: null, strain: null, dayWeeks: 0 });
   });
 
   test('have their mean load, and the highest monotony and strain of those told by days', () => {
@@ -35,6 +35,10 @@ describe('own weeks', () => {
 
   test('of equal days have no monotony, whole numbers or not', () => {
     for (const load of [0, 100, 191.1, 333.3, 0.1])
-      expect(ownWeeks([Array.from({ length: 7 }, () => load)])).toMatchObject({ monotony: null, strain: null });
+      expect(ownWeeks([Array.from({ length: 7 }, () => load)])).toMatchObject({
+        monotony: null,
+        strain: null,
+        dayWeeks: 1,
+      });
   });
 });

@@ -1,3 +1,4 @@
+import { builtInPlanner } from '../../../../src/plan.js';
 import { describe, expect, test } from 'vitest';
 import { planWeek, type PlanRequest } from '../../../../src/plan.js';
 import { answerIds, screen, type AnswerId } from '../../../../src/training/checks/screening.js';
@@ -136,5 +137,17 @@ describe('answers', () => {
       expect(text(answers)).toBe(bare);
     for (const id of going) expect(bare).not.toContain(`"${id}"`);
     expect(bare).not.toContain('answers');
+  });
+
+  test('is said first where something else that was told is wrong', () => {
+    for (const given of [
+      { age: 4, answers: ['symptoms'] },
+      { answers: ['x', 'symptoms'] },
+      { hours: 1, answers: ['bone-pain'] },
+    ]) {
+      const outcome = builtInPlanner().plan({ hours: 4, checks: given });
+      const codes = outcome.ok ? [] : outcome.problems.map(({ code }) => code);
+      expect([codes[0], codes.length]).toEqual(['no-plan', 2]);
+    }
   });
 });

@@ -20,7 +20,9 @@ describe('rowGroups(method)', () => {
   test('has the groups in the order of the screen, and none that is empty', () => {
     const all = { hasDays: false, checks: ['check:activity'] };
     expect(rowGroups({ ...builtInMethod, quantities: [own] }, all).map(({ id }) => id)).toEqual([...groupIds]);
-    expect(rowGroups(builtInMethod).map(({ id }) => id)).toEqual(groupIds.filter((id) => id !== 'own' && id !== 'checks'));
+    expect(rowGroups(builtInMethod).map(({ id }) => id)).toEqual(
+      groupIds.filter((id) => id !== 'own' && id !== 'checks'),
+    );
     expect(rowGroups({ ...builtInMethod, rules: [] }).map(({ id }) => id)).not.toContain('rules');
   });
 

@@ -44,7 +44,7 @@ describe('basisHeadline(words, method)', () => {
       /^Numbers and rules of this method: \d+ published, \d+ common practice, and \d+ assumptions\.$/,
     );
     expect(basisHeadline(german, method)).toMatch(
-      /^Zahlen und Regeln dieser Methode: \d+ veröffentlicht, \d+ übliche Praxis und \d+ Annahmen\.$/,
+      /^Zahlen und Regeln dieser Methode: \d+ veröffentlicht, \d+ gängige Praxis und \d+ Annahmen\.$/,
     );
   });
 

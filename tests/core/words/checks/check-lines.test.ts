@@ -218,4 +218,33 @@ describe('unknownLines(words, ground, checks)', () => {
   test('is empty where all is known', () => {
     expect(unknownLines(english, laid, [])).toEqual([]);
   });
+
+  test('shows that a value is beyond an edge where both look the same', () => {
+    // 4 h after 3.333: 20.01 % more, where 20 % are in line.
+    const just = checkOf(checkedPlan({ hours: 4, checks: { hoursBefore: 3.333 } }), 'hours-rise');
+    expect(just && [just.level, plain(checkLines(english, unlaid, just).says)]).toEqual([
+      ...['look', '4 h after 3 h 20 min a week: just above 20% more.'],
+    ]);
+    const at = checkOf(checkedPlan({ hours: 4, checks: { hoursBefore: 4 / 1.2 } }), 'hours-rise');
+    expect(at && [at.level, plain(checkLines(english, unlaid, at).says)]).toEqual([
+      ...['in-line', '4 h after 3 h 20 min a week: 20% more.'],
+    ]);
+  });
+
+  test.each([
+    ['hours-rise', { hoursBefore: 3.333 }, '1 min less for now.'],
+    // 1,100 against 859: the edge is 1,099.52.
+    ['load', { weeks: [[859]] }, '1 less.'],
+  ] as const)('never says that a change of nothing helps: %s', (id, checks, change) => {
+    const check = checkOf(checkedPlan({ hours: 4, checks }), id);
+    expect(check && plain(checkLines(english, unlaid, check).change ?? '')).toBe(change);
+  });
+
+  test('does not ask for days that were told, where they were all alike', () => {
+    const told = checkedPlan({ hours: 4, week: { days }, checks: { weeks: [Array(7).fill(250)] } });
+    const monotony = checkOf(told, 'monotony');
+    expect(monotony && checkLines(english, { method, load: told.load }, monotony).says).toBe(
+      'All days of your own weeks are alike, so there is no number to compare with.',
+    );
+  });
 });

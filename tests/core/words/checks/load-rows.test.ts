@@ -7,7 +7,7 @@ import { loadRows } from '../../../../src/words/checks/load-rows.js';
 import { planner } from '../planned.js';
 import { english, german } from '../sheet/languages.js';
 
-const noOwn: PlanLoad['own'] = { load: null, monotony: null, strain: null };
+const noOwn: PlanLoad['own'] = { load: null, monotony: null, strain: null, dayWeeks: 0 };
 
 const loadOf = (days: readonly number[] | null, own = noOwn): PlanLoad => ({
   efforts: effortsOf(planner.method),
