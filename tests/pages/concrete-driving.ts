@@ -4,7 +4,7 @@ import { inPlanner, planOf } from './driving.js';
 import { appears, settled, typeInto } from './sheet-driving.js';
 import type { OpenPage } from './web.js';
 
-export type ConcreteName = 'running' | 'strength';
+export type ConcreteName = 'running' | 'strength' | 'checks';
 
 /** Until the first planner of a page has its panel. */
 export async function panelOf({ page }: { readonly page: Page }, name: ConcreteName): Promise<Page> {

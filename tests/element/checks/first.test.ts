@@ -67,7 +67,10 @@ describe('the checks of a plan', () => {
       const id = each.dataset['check'] ?? '';
       expect(each.querySelector('.check-change') === null, id).to.equal(each.dataset['level'] === 'in-line');
       expect(page.partOf(id, 'range'), id).to.match(/^(?:In line|Caution).+\.$/);
-      expect(page.texts(`.check[data-check="${id}"] h5`), id).to.deep.equal(['Rests on', 'What the source does not say']);
+      expect(page.texts(`.check[data-check="${id}"] h5`), id).to.deep.equal([
+        'Rests on',
+        'What the source does not say',
+      ]);
       expect(page.texts(`.check[data-check="${id}"] > p`).at(-1)?.length, id).to.be.greaterThan(20);
     }
   });
