@@ -1,13 +1,14 @@
 import { ages } from '../plan/ages.js';
 import type { CheckResult, PlanLoad, PlanWeek } from '../plan.js';
 import { screen } from '../training/checks/screening.js';
-import { checkGroupIds } from '../training/method/check-rules.js';
+import { checkGroupIds, type CautionId } from '../training/method/check-rules.js';
 import type { Method } from '../training/method/document.js';
 import { checkLines, unknownLines, type CheckLines } from '../words/checks/check-lines.js';
 import { checksHeadline } from '../words/checks/checks-headline.js';
 import { loadRows } from '../words/checks/load-rows.js';
 import { screeningLines } from '../words/checks/screening-text.js';
 import { dayName } from '../words/week/day-name.js';
+import { usualCaution } from '../words/usual-cautions.js';
 import type { Words } from '../words/words.js';
 import type { OfRunner } from './checks-options.js';
 import { listed, page, under } from './paragraphs.js';
@@ -29,7 +30,7 @@ export function checksText(words: Words, method: Method, made: Made): string {
     list.map((check) => checkLines(words, { method, load }, check));
   return page([
     checksHeadline(words, method, checks),
-    ageCaution(words, made),
+    ageCaution(words, method, made),
     ...conflictParagraphs(words, method, week),
     ...checkGroupIds.map((group) =>
       listed(words.say(`check-group.${group}`), lines(known.filter((each) => each.group === group)).map(found(words))),
@@ -45,8 +46,8 @@ export function checksText(words: Words, method: Method, made: Made): string {
 }
 
 /** The usual caution where it matters: by the age that was told. */
-function ageCaution(words: Words, { age }: OfRunner): string {
-  const said = (id: string): string => words.say('planner.caution', { text: words.say(`usual-caution.${id}`) });
+function ageCaution(words: Words, method: Method, { age }: OfRunner): string {
+  const said = (id: CautionId): string => words.say('planner.caution', { text: usualCaution(words, method, id) });
   if (age === null) return '';
   if (age < ages.adult) return said('under-18');
   return age >= ages.older ? said('older') : '';

@@ -50,7 +50,7 @@ export interface Details {
   problemBox(words: Words, heading: 'faulty-inputs' | 'faulty-method', problems: readonly Problem[]): unknown;
   sayProblem(words: Words, problem: Problem): string;
   /** The usual cautions, a line each. */
-  cautionLines(words: Words): TemplateResult;
+  cautionLines(words: Words, method: Method): TemplateResult;
   oncePerCause(problems: readonly Problem[]): readonly Problem[];
 }
 

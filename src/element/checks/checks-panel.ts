@@ -4,6 +4,8 @@ import type { ChecksRequest } from '../../plan/checks/wishes.js';
 import { checksHeadline } from '../../words/checks/checks-headline.js';
 import { box } from '../concrete/box.js';
 import type { ConcreteView } from '../concrete/concrete-panel.js';
+import type { CautionId } from '../../training/method/check-rules.js';
+import { usualCaution } from '../../words/usual-cautions.js';
 import { noteList } from '../concrete/note-list.js';
 import { answersOf } from './answers.js';
 import { checkList } from './check-list.js';
@@ -43,10 +45,10 @@ export function checksPanel(view: ConcreteView<ChecksRequest>): TemplateResult {
 }
 
 /** The usual cautions where they matter: by the age that was told. */
-function cautionsOf({ words, desk: { request } }: ChecksView): Parameters<typeof noteList>[0] {
+function cautionsOf({ words, method, desk: { request } }: ChecksView): Parameters<typeof noteList>[0] {
   const { age } = request;
   if (age == null) return [];
-  const said = (id: string) => ({ level: 'caution', text: words.say(`usual-caution.${id}`) }) as const;
+  const said = (id: CautionId) => ({ level: 'caution', text: usualCaution(words, method, id) }) as const;
   return [...(age < ages.adult ? [said('under-18')] : []), ...(age >= ages.older ? [said('older')] : [])];
 }
 

@@ -1,22 +1,10 @@
 import { html, type TemplateResult } from 'lit';
+import type { Method } from '../../training/method/document.js';
+import { usualCautions } from '../../words/usual-cautions.js';
 import type { Words } from '../../words/words.js';
 
-const usual = [
-  'pain',
-  'bone',
-  'warning-signs',
-  'illness',
-  'low-energy',
-  'heat',
-  'pregnancy',
-  'under-18',
-  'older',
-  'new',
-  'local',
-] as const;
-
 /** The usual cautions, a line each. */
-export const cautionLines = (words: Words): TemplateResult =>
+export const cautionLines = (words: Words, method: Method): TemplateResult =>
   html`<ul>
-    ${usual.map((caution) => html`<li>${words.say(`usual-caution.${caution}`)}</li>`)}
+    ${usualCautions(words, method).map((caution) => html`<li>${caution}</li>`)}
   </ul>`;

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { isOfChecks } from '../../plan/checks/check-quantities.js';
 import type { SheetRow } from '../../plan/scenarios/rows.js';
 import { derivationLines } from '../../words/derivation-lines.js';
 import { rowName } from '../../words/sheet/row-name.js';
@@ -36,7 +37,8 @@ export function cellDetail(view: SheetView, open: OpenCell): TemplateResult {
 
 /** Over one cell a value or a formula can be put; the head of a row has the formula for all. */
 function formulas(view: SheetView, { scenario }: OpenCell, row: SheetRow): TemplateResult | typeof nothing {
-  if (row.kind !== 'quantity') return nothing;
+  // How the plan stands to guidance is nothing to be set by hand.
+  if (row.kind !== 'quantity' || isOfChecks(row.quantity)) return nothing;
   return scenario === null ? forAll(view, row.quantity) : overCell(view, scenario, row.quantity);
 }
 

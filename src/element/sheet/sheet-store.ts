@@ -43,9 +43,9 @@ export class SheetStore {
     return this.planned.every(({ planner }) => planner.sheet.program.registers.has(weekCost));
   }
 
-  /** The model of the reference, whose blocks say which rows there are. */
+  /** The model of the first scenario, whose blocks say which rows there are. */
   get model(): SheetModel | undefined {
-    return this.of(this.sheet.reference)?.planner.sheet.model;
+    return this.planned[0]?.planner.sheet.model;
   }
 
   get canUndo(): boolean {

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { checkGroupIds, edgeInputs, measureIds, type AdviceId } from './check-rules.js';
+import { checkGroupIds, edgeInputs, measureIds } from './check-rules.js';
 import { categoryIds, levelIds, phaseIds } from './ids.js';
 import { between, founded, idPattern, text, wholeBetween } from './schema-parts.js';
 
@@ -37,13 +37,24 @@ const hasLetters =
   /[A-Za-z\u00c0-\u1fff\u2c00-\ud7ff\uf900-\ufdff][\s\S]*[A-Za-z\u00c0-\u1fff\u2c00-\ud7ff\uf900-\ufdff]/;
 
 /** Words that are there: a clinic can change what is said, not leave it unsaid, nor say something else's words. */
-const wording = (id: AdviceId) =>
+const wording = <T extends string>(key: T) =>
   v.optional(
-    v.union([
-      v.pipe(v.string(), v.regex(hasLetters), v.maxLength(1000)),
-      v.strictObject({ key: v.literal(`advice.${id}`) }),
-    ]),
+    v.union([v.pipe(v.string(), v.regex(hasLetters), v.maxLength(1000)), v.strictObject({ key: v.literal(key) })]),
   );
+
+const cautions = v.strictObject({
+  pain: wording('usual-caution.pain'),
+  bone: wording('usual-caution.bone'),
+  'warning-signs': wording('usual-caution.warning-signs'),
+  illness: wording('usual-caution.illness'),
+  'low-energy': wording('usual-caution.low-energy'),
+  heat: wording('usual-caution.heat'),
+  pregnancy: wording('usual-caution.pregnancy'),
+  'under-18': wording('usual-caution.under-18'),
+  older: wording('usual-caution.older'),
+  new: wording('usual-caution.new'),
+  local: wording('usual-caution.local'),
+});
 
 /** The section `checks` of a method. */
 export const checkRulesSchema = v.strictObject({
@@ -62,15 +73,16 @@ export const checkRulesSchema = v.strictObject({
     v.array(v.strictObject({ id, name: text, text, sources: v.pipe(v.array(v.string()), v.maxLength(20)) })),
     v.maxLength(40),
   ),
+  cautions: v.optional(cautions),
   screening: v.strictObject({
     advice: v.optional(
       v.strictObject({
-        stop: wording('stop'),
-        'ask-first': wording('ask-first'),
-        'ask-before-hard': wording('ask-before-hard'),
-        'stay-easy': wording('stay-easy'),
-        'start-easy': wording('start-easy'),
-        go: wording('go'),
+        stop: wording('advice.stop'),
+        'ask-first': wording('advice.ask-first'),
+        'ask-before-hard': wording('advice.ask-before-hard'),
+        'stay-easy': wording('advice.stay-easy'),
+        'start-easy': wording('advice.start-easy'),
+        go: wording('advice.go'),
       }),
     ),
     ...founded,

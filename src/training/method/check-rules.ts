@@ -71,6 +71,22 @@ export interface CheckRule {
   readonly limits: readonly CheckLimits[];
 }
 
+/** The usual cautions, in the order in which they are told. */
+export const cautionIds = [
+  'pain',
+  'bone',
+  'warning-signs',
+  'illness',
+  'low-energy',
+  'heat',
+  'pregnancy',
+  'under-18',
+  'older',
+  'new',
+  'local',
+] as const;
+export type CautionId = (typeof cautionIds)[number];
+
 /** What the questions before the start can lead to. */
 export const adviceIds = ['stop', 'ask-first', 'ask-before-hard', 'stay-easy', 'start-easy', 'go'] as const;
 export type AdviceId = (typeof adviceIds)[number];
@@ -96,6 +112,8 @@ export interface CheckRules {
     readonly text: Text;
     readonly sources: readonly string[];
   }[];
+  /** A clinic’s own wording of the usual cautions; none can be left unsaid. */
+  readonly cautions?: { readonly [K in CautionId]?: Text | undefined } | undefined;
   /** The questions before the start. Their logic cannot be changed, nor the stop switched off. */
   readonly screening: Founded & {
     /** A clinic's own wording of what they lead to. */
