@@ -163,15 +163,19 @@ export const checksStyles = css`
     cursor: pointer;
   }
 
-  .weeks {
+  .box .weeks {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 4px;
   }
 
   .weeks textarea.typed {
     inline-size: 100%;
     box-sizing: border-box;
+    padding: 8px;
+    font: inherit;
     font-variant-numeric: tabular-nums;
+    text-align: start;
     resize: vertical;
   }
 
