@@ -12,6 +12,7 @@ import { fillTables, type Manifest } from '../tools/readme-tables.mjs';
 import { measureSizes } from '../tools/size.mjs';
 import { consumer, installed } from './install.js';
 import { pieces, readme, section, shownFiles } from './readme-text.js';
+import { cautionIds } from '../../src/training/method/check-rules.js';
 
 test('the tables of what the tag offers are those of the manifest (else: npm run compile)', async () => {
   const manifest = JSON.parse(readFileSync(`${installed}dist/custom-elements.json`, 'utf8')) as Manifest;
@@ -107,13 +108,9 @@ describe('what README.md says of the trade', () => {
   });
 
   test('the cautions are those of the planner', () => {
-    const {
-      'caution.title': _title,
-      'caution.short': _short,
-      'caution.aid': _aid,
-      ...usual
-    } = Object.fromEntries(Object.entries(english).filter(([key]) => key.startsWith('caution.')));
+    const texts: Readonly<Record<string, unknown>> = english;
+    const usual = cautionIds.map((id) => texts[`usual-caution.${id}`]);
     const said = [...section('Cautions').matchAll(/^- (.+)$/gm)].map(([, line]) => line);
-    expect(said).toEqual(Object.values(usual));
+    expect(said).toEqual(usual);
   });
 });

@@ -7,7 +7,19 @@ import { inShort } from '../in-short.js';
 const planner = builtInPlanner();
 const hours = { least: 0.5, most: 20 };
 const cap = { least: 90, most: 120 };
-const fields = ['hours', 'phase', 'level', 'event', 'strengthCap', 'sessions', 'week', 'season', 'running', 'strength'];
+const fields = [
+  'hours',
+  'phase',
+  'level',
+  'event',
+  'strengthCap',
+  'sessions',
+  'week',
+  'season',
+  'running',
+  'strength',
+  'checks',
+];
 const number = { expected: 'number' };
 
 /** Requests from outside, which no compiler has seen. */
