@@ -6,7 +6,7 @@ import { judge } from '../../training/checks/judge.js';
 import { measured, measures } from '../../training/checks/measures.js';
 import type { CheckRule } from '../../training/method/check-rules.js';
 import type { Method } from '../../training/method/document.js';
-import { byCategory, categoryIds, levelIds, phaseIds, type ByCategory } from '../../training/method/ids.js';
+import { byCategory, levelIds, phaseIds, type ByCategory } from '../../training/method/ids.js';
 import { checkQuantity, factQuantity, notKnown } from './check-quantities.js';
 import { checkRules } from './checks-ground.js';
 import { ownWeeks } from './own-weeks.js';
@@ -64,9 +64,11 @@ const toldFacts = ({ hoursBefore, longestRun, weeks }: ChecksWishes): Facts => {
 
 /** Facts of a sheet by their names; negative ones are not known. */
 const named = (ids: readonly FactId[], values: readonly number[]): Facts =>
-  Object.fromEntries(ids.map((id, place) => [id, (values[place] ?? notKnown) < 0 ? null : (values[place] ?? null)]));
+  Object.fromEntries(
+    ids.map((id, place) => {
+      const value = values[place] ?? notKnown;
+      return [id, value < 0 ? null : value];
+    }),
+  );
 
-const minutesIn = (facts: Facts): ByCategory<number> => {
-  const minutes = categoryIds.map((_, place) => facts[minuteFactIds[place] ?? 'running_minutes'] ?? 0);
-  return byCategory((id) => minutes[categoryIds.indexOf(id)] ?? 0);
-};
+const minutesIn = (facts: Facts): ByCategory<number> => byCategory((id) => facts[`${id}_minutes`] ?? 0);
