@@ -1,14 +1,13 @@
-import { ages } from '../plan/ages.js';
 import type { CheckResult, PlanLoad, PlanWeek } from '../plan.js';
 import { screen } from '../training/checks/screening.js';
-import { checkGroupIds, type CautionId } from '../training/method/check-rules.js';
+import { checkGroupIds } from '../training/method/check-rules.js';
 import type { Method } from '../training/method/document.js';
 import { checkLines, unknownLines, type CheckLines } from '../words/checks/check-lines.js';
 import { checksHeadline } from '../words/checks/checks-headline.js';
 import { loadRows } from '../words/checks/load-rows.js';
 import { screeningLines } from '../words/checks/screening-text.js';
 import { dayName } from '../words/week/day-name.js';
-import { usualCaution } from '../words/usual-cautions.js';
+import { cautionsOfAge } from '../words/usual-cautions.js';
 import type { Words } from '../words/words.js';
 import type { OfRunner } from './checks-options.js';
 import { listed, page, under } from './paragraphs.js';
@@ -30,7 +29,7 @@ export function checksText(words: Words, method: Method, made: Made): string {
     list.map((check) => checkLines(words, { method, load }, check));
   return page([
     checksHeadline(words, method, checks),
-    ageCaution(words, method, made),
+    ...cautionsOfAge(words, method, made.age).map((text) => words.say('planner.caution', { text })),
     ...conflictParagraphs(words, method, week),
     ...checkGroupIds.map((group) =>
       listed(words.say(`check-group.${group}`), lines(known.filter((each) => each.group === group)).map(found(words))),
@@ -43,14 +42,6 @@ export function checksText(words: Words, method: Method, made: Made): string {
     advice(words, method, made),
     words.say('caution.short'),
   ]);
-}
-
-/** The usual caution where it matters: by the age that was told. */
-function ageCaution(words: Words, method: Method, { age }: OfRunner): string {
-  const said = (id: CautionId): string => words.say('planner.caution', { text: usualCaution(words, method, id) });
-  if (age === null) return '';
-  if (age < ages.adult) return said('under-18');
-  return age >= ages.older ? said('older') : '';
 }
 
 /** How a check came out, where it would be in line, and what would bring it there. */

@@ -632,7 +632,7 @@ export const rest: Messages = {
   'problem.expected.time': 'a time such as 45:00 or 1:39:17',
   'problem.expected.race': 'a distance and a time such as 10k 45:00',
   'problem.out-of-range.until': '{field} is {value}; allowed: {most} or earlier.',
-  'problem.no-plan': 'No plan: {reason}',
+  'problem.no-plan': 'No plan: {reason} Local rules and the judgement of licensed practitioners come first.',
   'problem.expected.days-or-week': 'seven days, or one number for the week',
   'quantity.weekly_hours': 'hours a week',
   'quantity.season_phase': 'season phase',

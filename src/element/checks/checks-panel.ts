@@ -1,11 +1,10 @@
 import { html, type TemplateResult } from 'lit';
-import { ages } from '../../plan/ages.js';
 import type { ChecksRequest } from '../../plan/checks/wishes.js';
+import { screen } from '../../training/checks/screening.js';
 import { checksHeadline } from '../../words/checks/checks-headline.js';
+import { cautionsOfAge } from '../../words/usual-cautions.js';
 import { box } from '../concrete/box.js';
 import type { ConcreteView } from '../concrete/concrete-panel.js';
-import type { CautionId } from '../../training/method/check-rules.js';
-import { usualCaution } from '../../words/usual-cautions.js';
 import { noteList } from '../concrete/note-list.js';
 import { answersOf } from './answers.js';
 import { checkList } from './check-list.js';
@@ -13,7 +12,6 @@ import type { ChecksView } from './checks-view.js';
 import { loadBox } from './load-box.js';
 import { loadInputs, runnerInputs } from './runner-inputs.js';
 import { screeningBox } from './screening-box.js';
-import { screen } from '../../training/checks/screening.js';
 
 /** The plan held against what is known: the answer in a sentence, every check, and the questions before the start. */
 export function checksPanel(view: ConcreteView<ChecksRequest>): TemplateResult {
@@ -45,12 +43,8 @@ export function checksPanel(view: ConcreteView<ChecksRequest>): TemplateResult {
 }
 
 /** The usual cautions where they matter: by the age that was told. */
-function cautionsOf({ words, method, desk: { request } }: ChecksView): Parameters<typeof noteList>[0] {
-  const { age } = request;
-  if (age == null) return [];
-  const said = (id: CautionId) => ({ level: 'caution', text: usualCaution(words, method, id) }) as const;
-  return [...(age < ages.adult ? [said('under-18')] : []), ...(age >= ages.older ? [said('older')] : [])];
-}
+const cautionsOf = ({ words, method, desk: { request } }: ChecksView): Parameters<typeof noteList>[0] =>
+  cautionsOfAge(words, method, request.age ?? null).map((text) => ({ level: 'caution', text }));
 
 const found = (view: ChecksView): TemplateResult =>
   html`${runnerInputs(view)} ${noteList(cautionsOf(view))} ${checkList(view)}

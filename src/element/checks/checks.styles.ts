@@ -149,7 +149,8 @@ export const checksStyles = css`
     [data-advice='stop'],
     [data-advice='ask-first'],
     [data-advice='ask-before-hard'],
-    [data-advice='stay-easy']
+    [data-advice='stay-easy'],
+    [data-mind]
   ) {
     border-inline-start: 6px solid var(--alert);
   }

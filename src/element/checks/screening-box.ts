@@ -43,7 +43,12 @@ function question({ words, desk }: ConcreteView<ChecksRequest>, id: AnswerId, is
 /** Read out as soon as it is there. */
 function advice({ words, method, desk }: ConcreteView<ChecksRequest>, answers: readonly AnswerId[]): TemplateResult {
   const screening = screen(answers);
-  return html`<div class="advice" role="alert" data-advice=${screening.advice}>
+  return html`<div
+      class="advice"
+      role="alert"
+      data-advice=${screening.advice}
+      ?data-mind=${screening.cautions.length > 0}
+    >
       ${screeningLines(words, method, screening).map((line) => html`<p>${line}</p>`)}
     </div>
     <button

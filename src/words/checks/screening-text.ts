@@ -10,7 +10,8 @@ export function screeningLines(
   { advice, stops, cautions }: Screening,
 ): readonly string[] {
   return [
-    words.text(adviceText(method, advice)),
+    // That nothing stands against starting is no word for somebody who has something to mind.
+    ...(advice === 'go' && cautions.length > 0 ? [] : [words.text(adviceText(method, advice))]),
     ...(stops ? [words.say('screening.no-plan')] : []),
     ...cautions.map((id) => words.say(`screening-help.${id}`)),
     words.say('screening.local'),

@@ -184,7 +184,7 @@ describe('weekwright checks with answers', () => {
 
   it('has a caution for each that calls for one', async () => {
     const lines = await adviceOf('pain,pregnant,recent-birth,low-energy');
-    expect(lines.slice(2, -1).map((line) => line.split(/[:,]/)[0])).toEqual([
+    expect(lines.slice(1, -1).map((line) => line.split(/[:,]/)[0])).toEqual([
       '- Pain in training',
       '- Pregnant',
       '- After a birth',
@@ -197,12 +197,15 @@ describe('weekwright checks with answers', () => {
   });
 
   it.each([
-    ['symptoms', /^No plan: Do not train now\. These signs need a professional .* get medical help at once\.\n$/],
+    [
+      'symptoms',
+      /^No plan: Do not train now\. These signs need a professional .* get medical help at once\. Local rules and the judgement of licensed practitioners come first\.\n$/,
+    ],
     ['bone-pain', /^No plan: Do not train now\. .*\n$/],
     ['symptoms,easy-only,pregnant', /^No plan: Do not train now\. .*\n$/],
     [
       'known-disease,not-active',
-      /^No plan: With a known disease, and not active .*: ask a doctor before you start\.\n$/,
+      /^No plan: With a known disease, and not active .*: ask a doctor before you start\. Local rules and the judgement of licensed practitioners come first\.\n$/,
     ],
     ['not-active,known-disease,easy-only', /^No plan: With a known disease, and not active .*\n$/],
   ])('%s: there is no plan, in no form, only the advice', async (answers, advice) => {
@@ -218,7 +221,9 @@ describe('weekwright checks with answers', () => {
     expect([code, output]).toEqual([2, '']);
     expect(linesOf(errors)).toEqual([
       '--hours ist 30; erlaubt: 0,5 bis 20.',
-      expect.stringMatching(/^Kein Plan: Jetzt nicht trainieren\. .* ärztliche Hilfe holen\.$/),
+      expect.stringMatching(
+        /^Kein Plan: Jetzt nicht trainieren\. .* ärztliche Hilfe holen\. Örtliche Regeln .* gehen vor\.$/,
+      ),
     ]);
   });
 
@@ -247,7 +252,11 @@ describe("weekwright checks by a clinic's method", () => {
 
   it('prints its own advice, and nothing that steers a terminal', async () => {
     const { code, output, errors } = await ran('checks --answers symptoms --method own.json'.split(' '), world);
-    expect({ code, output, errors }).toEqual({ code: 2, output: '', errors: 'No plan: Clinic: stop!\uFFFD\n' });
+    expect({ code, output, errors }).toEqual({
+      code: 2,
+      output: '',
+      errors: 'No plan: Clinic: stop!\uFFFD Local rules and the judgement of licensed practitioners come first.\n',
+    });
     const page = await pageOf('checks --answers not-active --method own.json', world);
     expect(paragraph(page, /^Before you start\n/)[1]).toBe('- Clinic: start-easy!\uFFFD');
   });

@@ -178,8 +178,8 @@ const cases: readonly [Problem, string, string][] = [
       code: 'no-plan',
       allowed: { advice: 'ask-first', text: { key: 'advice.ask-first' } },
     },
-    'No plan: With a known disease, and not active in the last months: ask a doctor before you start.',
-    'Kein Plan: Mit einer bekannten Krankheit, und in den letzten Monaten nicht aktiv: vor dem Anfangen ärztlich fragen.',
+    'No plan: With a known disease, and not active in the last months: ask a doctor before you start. Local rules and the judgement of licensed practitioners come first.',
+    'Kein Plan: Mit einer bekannten Krankheit, und in den letzten Monaten nicht aktiv: vor dem Anfangen ärztlich fragen. Örtliche Regeln und das Urteil zugelassener Fachleute gehen vor.',
   ],
 ];
 
