@@ -28,4 +28,25 @@ export const lateStyles = css`
     padding-inline: 12px;
     min-block-size: 36px;
   }
+
+  .toolbar {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px;
+  }
+
+  .message {
+    background: var(--tint);
+    border-radius: 6px;
+    padding: 8px 12px;
+  }
+
+  .message:empty {
+    padding: 0;
+  }
+
+  .message textarea {
+    inline-size: 100%;
+    font: inherit;
+  }
 `;

@@ -12,6 +12,8 @@ export const panels = {
   strength: latePlace('strength'),
   checks: latePlace('checks'),
   basis: latePlace('basis', 'basis-panel'),
+  record: latePlace('record'),
+  handout: latePlace('handout'),
 } as const;
 export type PanelName = keyof typeof panels;
 

@@ -1,7 +1,5 @@
 import { html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
-import type { Plan, PlanInputs, PlanRequest } from '../plan.js';
-import { inputNames } from '../plan/inputs.js';
-import type { Planner } from '../plan/planner.js';
+import type { Plan, PlanInputs } from '../plan.js';
 import type { Problem } from '../problem.js';
 import type { ByCategory, CategoryId } from '../training/method/ids.js';
 import { hasNotes } from '../words/acted-rules.js';
@@ -49,6 +47,8 @@ import { Week } from './week.js';
  * @csspart strength - Strength sessions by movements and sets.
  * @csspart checks - The plan held against what is known.
  * @csspart basis - What every number rests on.
+ * @csspart record - What was done against what was planned.
+ * @csspart handout - What a runner takes home.
  * @csspart why - The derivation of a number.
  * @csspart notes - The rules that acted, and what is worth knowing.
  * @csspart cautions - The usual cautions.
@@ -84,6 +84,8 @@ export class WeekwrightPlanner extends LitElement {
     equipment: {},
     strength: { attribute: false },
     checks: { attribute: false },
+    contact: {},
+    storage: {},
     panels: {},
     method: { attribute: false },
     methodSrc: { attribute: 'method-src' },
@@ -121,7 +123,11 @@ export class WeekwrightPlanner extends LitElement {
   declare strength: unknown;
   /** What is told for checks, as in the request of a plan. For the panel `checks`. */
   declare checks: unknown;
-  /** The panels to show, of `split`, `week`, `running`, `strength`, `checks`, `season`, `sheet`, `basis`; `split` where left out. */
+  /** Whom to ask, as a line on what is handed over: a coach, a clinic. For the panel `handout`, as the next one. */
+  declare contact: string | null | undefined;
+  /** `none` forbids people to keep plans on their device; nothing is kept unless they ask for it. */
+  declare storage: string | null | undefined;
+  /** The panels to show, of `split`, `week`, `running`, `strength`, `checks`, `season`, `record`, `handout`, `sheet`, `basis`; `split` where left out. */
   declare panels: string | null | undefined;
   /** A coach's own method as plain data; see shared/schema/method.schema.json. */
   declare method: unknown;
@@ -204,14 +210,8 @@ export class WeekwrightPlanner extends LitElement {
     const { planner } = this.#methods;
     if (!planner) return;
     // The request first: making it, panels take over what the page says.
-    const request = this.#request(planner);
+    const request = this.#late.request(this, planner.method);
     this.#week.replan(planner, this.#late.maker(planner), request);
-  }
-
-  #request({ method }: Planner): PlanRequest {
-    const given = inputNames.map((name) => [name, this[name]] as const);
-    const inputs: object = Object.fromEntries(given.filter(([, value]) => value !== undefined && value !== null));
-    return { ...inputs, sessions: this.#picks, ...this.#late.request(this, method) };
   }
 
   #panelsWanted(): ReturnType<typeof readPanels> {

@@ -1,3 +1,6 @@
+import { csvLine } from './csv-line.js';
+import { guarded } from './formula-guard.js';
+
 /** A block of a table, as it can be pasted elsewhere. */
 export interface TableBlock {
   readonly caption: string;
@@ -20,6 +23,14 @@ export function tableText(block: TableBlock, format: NumberFormat): string {
     .join('');
 }
 
+/**
+ * A block as CSV of RFC 4180 without its caption: commas, CRLF, numbers as machines write them (`12.5`), nothing where a
+ * cell is null. Texts are guarded as in `tableText`. Who saves it as a file puts a byte order mark in front.
+ */
+export function tableCsv(block: TableBlock): string {
+  return tableLines(block, String).map(csvLine).join('');
+}
+
 /** A block as an HTML table, every text of it escaped; formulas are guarded here too, as spreadsheets paste this first. */
 export function tableHtml(block: TableBlock, format: NumberFormat): string {
   const [head = [], ...rows] = tableLines(block, format);
@@ -37,14 +48,6 @@ function tableLines({ head, rows }: TableBlock, format: NumberFormat): string[][
     typeof cell === 'number' ? format(cell) : guarded(cell ?? '');
   return [head.map(guarded), ...rows.map((row) => [guarded(row.head), ...row.cells.map(shown)])];
 }
-
-/**
- * OWASP, "CSV Injection" (owasp.org/www-community/attacks/CSV_Injection; from memory): a spreadsheet may run what begins
- * with one of these, in full width too. A number is written as it is, so a negative one stays a number.
- */
-const beginsAsFormula = /^[=+\-@\t\r\n＝＋－＠]/;
-
-const guarded = (text: string): string => (beginsAsFormula.test(text) ? `'${text}` : text);
 
 const quoted = (cell: string): string => (/["\t\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
 

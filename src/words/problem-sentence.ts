@@ -25,6 +25,7 @@ function problemKey({ code, allowed }: Problem): string {
   if (code === 'unknown-field' && allowed['fields'] !== undefined) return `${key}.fields`;
   if (code === 'unknown-name' && allowed['names'] !== undefined) return `${key}.names`;
   if (code === 'no-value' && overIn(allowed) !== null) return `${key}.nothing-left`;
+  if ((code === 'not-json' || code === 'damaged') && allowed['line'] !== undefined) return `${key}.line`;
   if (code === 'not-json' && allowed['message'] === undefined) return `${key}.bare`;
   return key;
 }

@@ -18,7 +18,7 @@ export const floors = [
     name: 'element',
     files: ['src/element/', 'src/index.ts', 'src/define.ts'],
     knows: core,
-    packages: ['lit', 'lit/', 'd3-array'],
+    packages: ['lit', 'lit/', 'd3-array', 'idb'],
     isPure: false,
   },
   { name: 'cli', files: ['src/cli/', 'src/cli.ts'], knows: core, packages: ['node:', 'd3-dsv'], isPure: false },

@@ -39,6 +39,9 @@ const later = new Set([
   'day-short',
   'derivation',
   'fact',
+  'handout',
+  'keep',
+  'record',
   'formula',
   'hours-reason',
   'formula-error',
@@ -210,6 +213,7 @@ const targets = {
   'src/words/english-rest.ts': () => englishTexts('rest'),
   'shared/schema/method.schema.json': () => JSON.stringify(jsonSchema('method', root)),
   'shared/schema/plan.schema.json': () => JSON.stringify(jsonSchema('plan', root)),
+  'shared/schema/file.schema.json': () => JSON.stringify(jsonSchema('file', root)),
 };
 
 for (const [path, make] of Object.entries(targets)) {

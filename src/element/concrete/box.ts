@@ -1,9 +1,15 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { ConcreteView } from './concrete-panel.js';
+import type { Words } from '../../words/words.js';
+import type { ConcreteDesk } from './concrete-panel.js';
+
+interface BoxView {
+  readonly words: Words;
+  readonly desk: Pick<ConcreteDesk<never>, 'isOpen' | 'toggle'>;
+}
 
 /** A box that is made only while it is open. */
-export function box<R>(
-  { words, desk }: ConcreteView<R>,
+export function box(
+  { words, desk }: BoxView,
   ...[panel, id, content]: readonly [string, string, () => TemplateResult]
 ): TemplateResult {
   return html`<details

@@ -114,6 +114,15 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
     this.held = new Map();
   }
 
+  /** Takes over a request that could be read, from a file or a link; what was typed or held here is another runner's. */
+  put(request: R): void {
+    this.#pageFaults = [];
+    this.#asked = request;
+    this.drafts = new Map();
+    this.held = new Map();
+    this.message = '';
+  }
+
   /** The plan with this panel's part; where what is asked for cannot be, that is told, and the last that could be stays. */
   complete(plan: Plan, method: Method): Plan {
     this.#method = method;

@@ -1,5 +1,6 @@
 import type { LitElement } from 'lit';
 import type { PlanInputs, PlanRequest } from '../../plan/document.js';
+import { inputNames } from '../../plan/inputs.js';
 import type { Planner } from '../../plan/planner.js';
 import type { Scenario } from '../../plan/scenarios/document.js';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
@@ -14,6 +15,8 @@ import type { ChecksDesk } from '../checks/checks-desk.js';
 import type { ConcretePanel } from '../concrete/concrete-panel.js';
 import type { Basis } from '../basis/basis.js';
 import { isPlainObject } from '../is-plain-object.js';
+import type { HandoutAttributes, HandoutDesk } from '../handout/handout-desk.js';
+import type { RecordDesk } from '../record/record-desk.js';
 import type { Season } from '../season/season.js';
 import type { Sheet } from '../sheet/sheet.js';
 import type { SeasonAttributes } from '../season/season-attributes.js';
@@ -38,7 +41,7 @@ export interface LateSeat {
 }
 
 /** What a page may say to the panels that are fetched. */
-interface LateAttributes extends SeasonAttributes {
+interface LateAttributes extends SeasonAttributes, HandoutAttributes, Record<keyof PlanInputs, unknown> {
   readonly days: string | null | undefined;
   readonly race: string | null | undefined;
   readonly running: unknown;
@@ -57,17 +60,23 @@ export class LatePanels {
     readonly strength: LatePanelController<ConcretePanel<StrengthRequest>>;
     readonly checks: LatePanelController<ChecksDesk>;
     readonly basis: LatePanelController<Basis>;
+    readonly record: LatePanelController<RecordDesk>;
+    readonly handout: LatePanelController<HandoutDesk>;
   };
   /** The scenario that the sheet put on show last: panels that come after it begin with what it wishes. */
   #shown: Scenario | null = null;
-  /** True where the page shows the checks. */
-  #isChecked = false;
+  /** The panels on show. */
+  #names: readonly string[] = [];
   #hasAnswers = false;
+  readonly #picks: LateSeat['picks'];
 
   constructor({ host, more, view, picks, show, finish, arrive }: LateSeat) {
+    this.#picks = picks;
     const adopt: Seat['adopt'] = (adopted) => {
       more.adopt(adopted);
     };
+    // The handout opens links and files for all of them.
+    const isAlone = (): boolean => !this.#names.includes('handout');
     const late = <P extends LatePanel>(place: string, load: LateParts<P>['load']): LatePanelController<P> =>
       new LatePanelController(host, more, { place, view, load });
     this.#late = {
@@ -79,7 +88,7 @@ export class LatePanels {
           this.#late.season.panel?.take(scenario.season);
           show(scenario.inputs, scenario.sessions);
         };
-        return { styles, panel: new Sheet({ host, adopt, show: showAll }) };
+        return { styles, panel: new Sheet({ host, adopt, show: showAll, opensLinks: isAlone }) };
       }),
       week: late('.board', async () => {
         const { Board, styles } = await import('../board/board.js');
@@ -101,12 +110,18 @@ export class LatePanels {
       strength: late('.strength', async () => (await import('../strength/strength.js')).load({ host, finish })),
       checks: late('.checks', async () => (await import('../checks/checks.js')).load({ host, finish })),
       basis: late('.basis-panel', async () => (await import('../basis/basis.js')).load()),
+      record: late('.record', async () =>
+        (await import('../record/record.js')).load({ host, week: () => this.#late.week.panel, takesFiles: isAlone }),
+      ),
+      handout: late('.handout', async () =>
+        (await import('../handout/handout.js')).load({ host, adopt, picks, show, late: this.#late }),
+      ),
     };
   }
 
   /** Fetches the panels on show. */
   want(names: readonly string[]): void {
-    this.#isChecked = names.includes('checks');
+    this.#names = names;
     for (const [name, panel] of Object.entries(this.#late)) if (names.includes(name)) panel.want();
   }
 
@@ -124,25 +139,26 @@ export class LatePanels {
   get isStopped(): boolean {
     const { panel } = this.#late.checks;
     // Until the answers of a page can be read, any of them stops.
-    return this.#isChecked && (panel ? panel.isStopped : this.#hasAnswers);
+    return this.#names.includes('checks') && (panel ? panel.isStopped : this.#hasAnswers);
   }
 
   get problems(): readonly Problem[] {
     return Object.values<LatePanelController<LatePanel>>(this.#late).flatMap(({ panel }) => panel?.problems ?? []);
   }
 
-  /** What is asked of the days of the week and of the season, where their panels are there. */
-  request(
-    { days, eventDate, mostHours, season: given, race, running, equipment, strength, checks }: LateAttributes,
-    method: Method,
-  ): Pick<PlanRequest, 'week' | 'season'> {
+  /** What is asked of the planner: what the page or a person has set, and of what panels are there for. */
+  request(page: LateAttributes, method: Method): PlanRequest {
+    const { days, eventDate, mostHours, season: wished, race, running, equipment, strength, checks } = page;
+    this.#late.handout.panel?.take(page);
     this.#late.running.panel?.take(running, race);
     this.#late.strength.panel?.take(strength, equipment);
     this.#hasAnswers = isPlainObject(checks) && 'answers' in checks;
     this.#late.checks.panel?.take(checks, null);
     const week = this.#late.week.panel?.request(days, method);
-    const season = this.#late.season.panel?.request({ eventDate, mostHours, season: given });
-    return { ...(week ? { week } : {}), ...(season ? { season } : {}) };
+    const season = this.#late.season.panel?.request({ eventDate, mostHours, season: wished });
+    const given = inputNames.map((name) => [name, page[name]] as const);
+    const inputs: object = Object.fromEntries(given.filter(([, value]) => value !== undefined && value !== null));
+    return { ...inputs, sessions: this.#picks(), ...(week ? { week } : {}), ...(season ? { season } : {}) };
   }
 
   /** Lengths are picked for a kind elsewhere: those settled on the board no longer count. */

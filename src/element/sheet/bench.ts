@@ -161,9 +161,9 @@ export class Bench {
     this.#do(this.store.sheet);
   }
 
-  /** Takes a sheet from a link; its formulas are compiled. */
-  replace(sheet: ScenarioSheet): void {
-    this.#do(sheet, { scenario: sheet.reference });
+  /** Takes a sheet from outside; its formulas are compiled. */
+  replace(sheet: ScenarioSheet, onShow: string = sheet.reference): void {
+    this.#do(sheet, { scenario: onShow });
   }
 
   // Cells

@@ -1,6 +1,6 @@
 import { tableHtml, tableText } from '../../exchange/table-text.js';
-import type { Words } from '../../words/words.js';
 import { linkKey } from '../link/fragment.js';
+import { copied, copyFormat } from '../parts/copied.js';
 import type { SheetView } from './sheet-view.js';
 import { tableOf } from './table-of.js';
 
@@ -25,20 +25,4 @@ export async function copyLink({ bench }: SheetView): Promise<void> {
   const isCopied = await copied({ 'text/plain': link.value });
   const count = link.value.length;
   bench.say(isCopied ? { key: 'sheet.copied-link', count } : { key: 'sheet.not-copied', text: link.value });
-}
-
-/** Numbers for other programs: as the language writes them, the minus as programs know it. */
-export function copyFormat(words: Words): (value: number) => string {
-  return (value) => `${value < 0 ? '-' : ''}${words.number(Math.abs(value), 4)}`;
-}
-
-/** False where the browser, or the page around a frame, forbids it. */
-async function copied(texts: Readonly<Record<string, string>>): Promise<boolean> {
-  try {
-    const blobs = Object.entries(texts).map(([type, text]) => [type, new Blob([text], { type })] as const);
-    await navigator.clipboard.write([new ClipboardItem(Object.fromEntries(blobs))]);
-    return true;
-  } catch {
-    return false;
-  }
 }

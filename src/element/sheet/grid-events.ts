@@ -4,7 +4,7 @@ import { tableHtml, tableText } from '../../exchange/table-text.js';
 import { gridMove, type GridPlace } from './grid-moves.js';
 import { headColumn } from './grid-state.js';
 import type { SheetView } from './sheet-view.js';
-import { copyFormat } from './copying.js';
+import { copyFormat } from '../parts/copied.js';
 import { tableOf } from './table-of.js';
 
 /** The grid's keys: arrows, Home, End and pages move, with Shift they mark; Enter opens, Delete lifts, a letter types. */

@@ -8,4 +8,6 @@ export interface Seat {
   readonly adopt: (styles: readonly CSSResult[]) => void;
   /** Puts a scenario on show, as a person's act. */
   readonly show: (scenario: Scenario) => void;
+  /** True where the sheet opens links itself: no other panel does. */
+  readonly opensLinks: () => boolean;
 }

@@ -1,4 +1,5 @@
 import type { ScenarioSheet } from '../../plan/scenarios/document.js';
+import type { ScenarioPlanner } from '../../plan/scenarios/scenario-planner.js';
 import type { Outcome, Problem } from '../../problem.js';
 import { linkKey, partOf } from '../link/fragment.js';
 import type { Bench } from './bench.js';
@@ -14,17 +15,16 @@ export async function sheetFromLink(bench: Bench): Promise<void> {
 async function read(bench: Bench): Promise<Outcome<ScenarioSheet> | null> {
   const place = { href: location.href, key: linkKey(bench.host.id) };
   if (partOf(place.href, place.key) === null) return null;
-  const { readSheetText, sheetTextIn } = await import('../link/link.js');
-  const text = await sheetTextIn(place);
-  if (!text.ok) return text;
-  if (text.value === null) return null;
-  const sheet = readSheetText(text.value, bench.store.sheet.method);
-  if (!sheet.ok) return sheet;
-  const problems = await formulaProblems(bench, sheet.value);
-  return problems.length > 0 ? { ok: false, problems } : sheet;
+  const { readLink } = await import('../link/link.js');
+  const file = await readLink(place, bench.store.sheet.method);
+  if (!file?.ok) return file;
+  const { sheet } = file.value;
+  const problems = await formulaProblems(bench.store.planner, sheet);
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: sheet };
 }
 
-async function formulaProblems({ store }: Bench, sheet: ScenarioSheet): Promise<readonly Problem[]> {
-  const errors = await store.planner.learn(sheet);
+/** Formulas of a sheet from outside that cannot be compiled. */
+export async function formulaProblems(planner: ScenarioPlanner, sheet: ScenarioSheet): Promise<readonly Problem[]> {
+  const errors = await planner.learn(sheet);
   return [...errors].map(([value, error]) => ({ path: 'link', value, code: 'formula', allowed: { error } }));
 }

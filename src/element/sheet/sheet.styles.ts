@@ -21,27 +21,6 @@ export const sheetStyles = css`
     justify-self: start;
   }
 
-  .toolbar {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 8px;
-  }
-
-  .message {
-    background: var(--tint);
-    border-radius: 6px;
-    padding: 8px 12px;
-  }
-
-  .message:empty {
-    padding: 0;
-  }
-
-  .message textarea {
-    inline-size: 100%;
-    font: inherit;
-  }
-
   .scroll {
     overflow-x: auto;
   }

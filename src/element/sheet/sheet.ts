@@ -1,16 +1,17 @@
 import { nothing, render, type ReactiveController } from 'lit';
-import type { Outcome } from '../../problem.js';
+import type { Outcome, Problem } from '../../problem.js';
 import type { Plan, PlanRequest } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
 import { readRequest, type ReadRequest } from '../../plan/read-request.js';
 import type { Makers } from '../../plan/scenarios/makers.js';
+import type { ScenarioSheet } from '../../plan/scenarios/document.js';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import type { Method } from '../../training/method/document.js';
 import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
 import { lateStyles } from '../late.styles.js';
 import { formulaFieldStyles } from '../formula-field/formula-field.styles.js';
 import { Bench } from './bench.js';
-import { sheetFromLink } from './sheet-from-link.js';
+import { formulaProblems, sheetFromLink } from './sheet-from-link.js';
 import { ColumnTurns } from './column-turns.js';
 import { gridStyles } from './grid.styles.js';
 import { questionsStyles } from './questions/questions.styles.js';
@@ -31,6 +32,8 @@ export class Sheet implements LatePanel, ReactiveController {
   /** The method of the sheet that is there or on its way. */
   #method: Method | null = null;
   #makers: Makers = {};
+  /** Settles when the sheet of the last method is there. */
+  begun: Promise<void> = Promise.resolve();
 
   constructor(seat: Seat) {
     this.#seat = seat;
@@ -60,6 +63,23 @@ export class Sheet implements LatePanel, ReactiveController {
     this.#bench?.store.settle();
   }
 
+  /** All of it; null while it is on its way. */
+  get whole(): { readonly sheet: ScenarioSheet; readonly onShow: string } | null {
+    const store = this.#current?.store;
+    return store ? { sheet: store.sheet, onShow: store.onShow.id } : null;
+  }
+
+  /** Formulas of a sheet from outside that cannot be compiled; what can be is compiled. */
+  async problemsWith(sheet: ScenarioSheet): Promise<readonly Problem[]> {
+    await this.begun;
+    return this.#bench ? formulaProblems(this.#bench.store.planner, sheet) : [];
+  }
+
+  /** Takes over a sheet that `problemsWith` has nothing against, as a person's act that can be taken back. */
+  put(sheet: ScenarioSheet, onShow: string): void {
+    this.#bench?.replace(sheet, onShow);
+  }
+
   /** Every scenario, worked out. */
   get scenarios(): readonly PlannedScenario[] {
     return this.#current?.store.planned ?? [];
@@ -84,13 +104,13 @@ export class Sheet implements LatePanel, ReactiveController {
   plan({ method }: Pick<Planner, 'method'>, request: PlanRequest): Outcome<Plan> | null {
     const read = readRequest(request, method, this.#makers);
     if (!read.ok) return read;
-    if (method !== this.#method) void this.#begin(method, read.value);
+    if (method !== this.#method) this.begun = this.#begin(method, read.value);
     return this.#current?.store.follow(read.value, request.season ?? null) ?? null;
   }
 
   /** Reads the address again, where the page has another one now. */
   readonly #openLink = (): void => {
-    if (this.#bench) void sheetFromLink(this.#bench);
+    if (this.#bench && this.#seat.opensLinks()) void sheetFromLink(this.#bench);
   };
 
   /** Something has changed: what is rendered from now on shows it. */
@@ -135,6 +155,6 @@ export class Sheet implements LatePanel, ReactiveController {
     store.teach(this.#makers);
     this.#bench = new Bench(this.#seat, store);
     this.#seat.host.requestUpdate();
-    await sheetFromLink(this.#bench);
+    if (this.#seat.opensLinks()) await sheetFromLink(this.#bench);
   }
 }

@@ -11,8 +11,10 @@ import {
 import { checkLevels } from '../../training/checks/check-levels.js';
 import { checkUnits } from '../../training/checks/measures.js';
 import { checkGroupIds, measureIds } from '../../training/method/check-rules.js';
+import { categoryIds } from '../../training/method/ids.js';
 import { byCategory } from '../../training/method/schema.js';
-import { between, status, text } from '../../training/method/schema-parts.js';
+import { between, status, text, wholeBetween } from '../../training/method/schema-parts.js';
+import { checksLimits } from './wishes.js';
 
 const numberOrNull = v.nullable(v.number());
 const load = v.pipe(v.number(), v.minValue(0));
@@ -27,9 +29,24 @@ const fact = v.picklist([
   ...seasonFactIds,
 ]);
 
+const { age, hoursBefore, longestRun, effort, weeks } = checksLimits;
+const loadOfDay = between(checksLimits.load.least, checksLimits.load.most);
+const daysOrWeek = v.union([v.pipe(v.array(loadOfDay), v.length(7)), v.pipe(v.array(loadOfDay), v.length(1))]);
+
+/** What a request may tell for checks, the answers to the questions before the start excepted. */
+export const toldForChecksSchema = v.partial(
+  v.strictObject({
+    age: v.nullable(wholeBetween(age.least, age.most)),
+    hoursBefore: v.nullable(between(hoursBefore.least, hoursBefore.most)),
+    longestRun: v.nullable(between(longestRun.least, longestRun.most)),
+    weeks: v.pipe(v.array(daysOrWeek), v.maxLength(weeks)),
+    efforts: v.strictObject(v.entriesFromList(categoryIds, v.exactOptional(between(effort.least, effort.most)))),
+  }),
+);
+
 /** `load` of a plan. */
 export const loadSchema = v.strictObject({
-  efforts: byCategory(between(0, 10)),
+  efforts: byCategory(between(effort.least, effort.most)),
   week: load,
   days: v.nullable(v.pipe(v.array(load), v.length(7))),
   spread: v.nullable(

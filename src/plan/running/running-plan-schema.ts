@@ -4,22 +4,32 @@ import { bandIds, runningIds } from '../../training/method/running-rules.js';
 import { wideningReasons } from '../../training/running/equal-times.js';
 import { runPartKinds } from '../../training/running/run-session.js';
 import { basisKinds, highestSources, runningNoticeCodes } from './document.js';
-import { distanceUnits } from './wishes.js';
+import { between } from '../../training/method/schema-parts.js';
+import { distanceUnits, runningLimits } from './wishes.js';
 
 const amount = v.pipe(v.number(), v.minValue(0));
 const span = v.strictObject({ from: amount, to: amount });
 const date = v.pipe(v.string(), v.regex(/^\d{4}-\d{2}-\d{2}$/));
 
+const within = ({ least, most }: (typeof runningLimits)[keyof typeof runningLimits]) => between(least, most);
+const told = (limit: keyof typeof runningLimits) => v.nullable(within(runningLimits[limit]));
+
+const race = v.strictObject({ metres: within(runningLimits.metres), seconds: amount, date: v.nullable(date) });
 const wishes = v.strictObject({
-  race: v.nullable(v.strictObject({ metres: amount, seconds: amount, date: v.nullable(date) })),
-  thresholdPace: v.nullable(amount),
+  race: v.nullable(race),
+  thresholdPace: told('thresholdPace'),
   unit: v.picklist(distanceUnits),
-  age: v.nullable(amount),
-  highestHeart: v.nullable(amount),
-  restingHeart: v.nullable(amount),
-  weight: v.nullable(amount),
+  age: told('age'),
+  highestHeart: told('highestHeart'),
+  restingHeart: told('restingHeart'),
+  weight: told('weight'),
   today: v.nullable(date),
 });
+
+/** What a request may say of running. */
+export const runningRequestSchema = v.partial(
+  v.strictObject({ ...wishes.entries, race: v.nullable(v.partial(race, ['date'])) }),
+);
 
 const part = v.strictObject({
   kind: v.picklist(runPartKinds),

@@ -10,7 +10,8 @@ import { mostScenarios, scenarioLimits, unusableKeys } from './document.js';
 const list = <T extends v.GenericSchema>(entry: T, most: number) =>
   v.pipe(v.array(v.unknown()), v.maxLength(most), v.array(entry));
 
-const refuseUnusableKeys = v.rawCheck<Readonly<Record<string, unknown>>>(({ dataset, addIssue }) => {
+/** Nothing that JSON Schema could say of a record itself: see `unusableKeys`. */
+export const refuseUnusableKeys = v.rawCheck<Readonly<Record<string, unknown>>>(({ dataset, addIssue }) => {
   if (!dataset.typed) return;
   const input = dataset.value;
   for (const key of unusableKeys.filter((each) => Object.hasOwn(input, each)))
@@ -26,41 +27,48 @@ const shownName = v.optional(v.pipe(v.string(), v.maxLength(scenarioLimits.name)
 // A hundred rules are the most of a method.
 const rulesOff = v.optional(list(v.pipe(v.string(), v.maxLength(40)), 100), () => []);
 
-const scenario = strictObject({
-  id: v.optional(id),
-  name: shownName,
-  inputs: v.optional(
-    strictObject({
-      hours: v.optional(v.number()),
-      phase: v.optional(v.picklist(phaseIds)),
-      level: v.optional(v.picklist(levelIds)),
-      event: v.optional(v.picklist(eventIds)),
-      strengthCap: v.optional(v.number()),
-    }),
-    () => ({}),
-  ),
-  sessions: v.optional(
-    strictObject(v.entriesFromList(categoryIds, v.optional(list(minutes, scenarioLimits.sessions)))),
-    () => ({}),
-  ),
-  week: v.optional(v.nullable(wishesSchema), null),
-  // Read by itself, and wholly, with the inputs of its scenario.
-  season: v.optional(v.nullable(object), null),
-  overrides: formulas,
-  rulesOff,
-});
+const scenarioWith = <T extends v.GenericSchema>(season: T) =>
+  strictObject({
+    id: v.optional(id),
+    name: shownName,
+    inputs: v.optional(
+      strictObject({
+        hours: v.optional(v.number()),
+        phase: v.optional(v.picklist(phaseIds)),
+        level: v.optional(v.picklist(levelIds)),
+        event: v.optional(v.picklist(eventIds)),
+        strengthCap: v.optional(v.number()),
+      }),
+      () => ({}),
+    ),
+    sessions: v.optional(
+      strictObject(v.entriesFromList(categoryIds, v.optional(list(minutes, scenarioLimits.sessions)))),
+      () => ({}),
+    ),
+    week: v.optional(v.nullable(wishesSchema), null),
+    season: v.optional(v.nullable(season), null),
+    overrides: formulas,
+    rulesOff,
+  });
 
-/** The shape of a what-if sheet from a link or a file; what goes across fields is checked in `check-scenarios.ts`. */
-export const sheetSchema = strictObject({
-  format: v.literal('weekwright-sheet'),
-  version: v.literal(1),
-  method: v.pipe(v.string(), v.maxLength(40)),
-  formulas,
-  rows: v.optional(list(strictObject({ id: name, name: shownName, formula }), scenarioLimits.rows), () => []),
-  rulesOff,
-  scenarios: v.pipe(list(scenario, mostScenarios), v.minLength(1)),
-  reference: v.optional(v.string()),
-});
+/** A what-if sheet whose seasons are of a shape. */
+export const sheetWith = <T extends v.GenericSchema>(season: T) =>
+  strictObject({
+    format: v.literal('weekwright-sheet'),
+    version: v.literal(1),
+    method: v.pipe(v.string(), v.maxLength(40)),
+    formulas,
+    rows: v.optional(list(strictObject({ id: name, name: shownName, formula }), scenarioLimits.rows), () => []),
+    rulesOff,
+    scenarios: v.pipe(list(scenarioWith(season), mostScenarios), v.minLength(1)),
+    reference: v.optional(v.string()),
+  });
+
+/**
+ * The shape of a what-if sheet from a link or a file; what goes across fields is checked in `check-scenarios.ts`. A season
+ * is read by itself, and wholly, with the inputs of its scenario.
+ */
+export const sheetSchema = sheetWith(object);
 
 /** A sheet from outside that is right in its shape, with the parts that were left out filled in. */
 export type ScenarioShape = v.InferOutput<typeof sheetSchema>;

@@ -1,10 +1,12 @@
 import * as v from 'valibot';
 import { categoryIds, eventIds, phaseIds } from '../../training/method/ids.js';
-import { byCategory } from '../../training/method/schema.js';
-import { seasonPhaseIds, upkeepIds } from '../../training/method/season-rules.js';
+import { byCategory, minutes } from '../../training/method/schema.js';
+import { between, wholeBetween } from '../../training/method/schema-parts.js';
+import { seasonLimits, seasonPhaseIds, upkeepIds } from '../../training/method/season-rules.js';
 import { hoursReasons } from '../../training/season/season-hours.js';
 import { noticeCodes } from '../notice.js';
 import { seasonChangeKinds, seasonNoticeCodes } from './document.js';
+import { seasonFieldLimits } from './season-shape.js';
 import { byHandReasons } from './wishes.js';
 
 const amount = v.pipe(v.number(), v.minValue(0));
@@ -14,32 +16,50 @@ const sessionList = v.array(v.pipe(v.number(), v.integer(), v.minValue(1)));
 const category = v.picklist(categoryIds);
 const phase = v.picklist(phaseIds);
 
+const drop = between(0, seasonFieldLimits.drop);
+const weeks = wholeBetween(0, seasonLimits.weeks);
+const list = <T extends v.GenericSchema>(entry: T, most: number) => v.pipe(v.array(entry), v.maxLength(most));
+const picked = list(minutes, seasonFieldLimits.sessions);
+
+const wishedPhase = v.strictObject({ phase: v.picklist(seasonPhaseIds), weeks: v.nullable(weeks) });
+const byHandWeek = v.strictObject({
+  start: date,
+  hours: v.nullable(amount),
+  reason: v.picklist(byHandReasons),
+  sessions: v.strictObject(v.entriesFromList(categoryIds, v.exactOptional(picked))),
+});
+const phasesOf = <T extends v.GenericSchema>(entry: T) =>
+  v.pipe(v.array(entry), v.minLength(1), v.maxLength(seasonLimits.phases));
+
 const wishes = v.strictObject({
   start: date,
   date,
   hours: amount,
   mostHours: amount,
-  rise: amount,
-  easierEvery: whole,
-  easierDrop: amount,
-  taperWeeks: whole,
-  taperDrop: amount,
+  rise: between(0, seasonFieldLimits.share),
+  easierEvery: wholeBetween(0, seasonLimits.easierEvery),
+  easierDrop: drop,
+  taperWeeks: wholeBetween(0, seasonLimits.taperWeeks),
+  taperDrop: drop,
   upkeepFrom: v.picklist(upkeepIds),
-  upkeepSessions: whole,
-  recoveryWeeks: whole,
-  phases: v.array(v.strictObject({ phase: v.picklist(seasonPhaseIds), weeks: v.nullable(whole) })),
-  events: v.array(v.strictObject({ date, event: v.picklist(eventIds) })),
-  byHand: v.array(
-    v.strictObject({
-      start: date,
-      hours: v.nullable(amount),
-      reason: v.picklist(byHandReasons),
-      sessions: v.strictObject(v.entriesFromList(categoryIds, v.exactOptional(sessionList))),
-    }),
-  ),
-  weeksOff: whole,
-  longestRun: v.nullable(whole),
+  upkeepSessions: wholeBetween(1, seasonLimits.upkeepSessions),
+  recoveryWeeks: wholeBetween(0, seasonLimits.recoveryWeeks),
+  phases: phasesOf(wishedPhase),
+  events: list(v.strictObject({ date, event: v.picklist(eventIds) }), seasonLimits.events),
+  byHand: list(byHandWeek, seasonLimits.weeks),
+  weeksOff: weeks,
+  longestRun: v.nullable(wholeBetween(0, seasonFieldLimits.longestRun)),
 });
+
+/** What a request may say of a season. */
+export const seasonRequestSchema = v.partial(
+  v.strictObject({
+    ...wishes.entries,
+    phases: phasesOf(v.partial(wishedPhase, ['weeks'])),
+    byHand: list(v.partial(byHandWeek, ['hours', 'reason', 'sessions']), seasonLimits.weeks),
+    weeks: wholeBetween(1, seasonLimits.weeks),
+  }),
+);
 
 /** Notices with what would help; `values` as in the notices of a plan. */
 const noticeWith = <T extends v.GenericSchema>(values: T) =>

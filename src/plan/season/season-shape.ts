@@ -10,12 +10,19 @@ export type SeasonShape = { readonly [K in keyof SeasonWishes]: SeasonWishes[K] 
   readonly weeks: number | undefined;
 };
 
-/** More than this would leave nothing of a week. */
-const drop = between(0, 0.95);
-const share = between(0, 1);
-const minutesInAWeek = 7 * 24 * 60;
-/** A session on every day, and more than once. */
-const mostSessions = 100;
+/** What a season may have beyond `seasonLimits`. */
+export const seasonFieldLimits = {
+  /** More than this would leave nothing of a week. */
+  drop: 0.95,
+  share: 1,
+  /** Minutes of a week. */
+  longestRun: 7 * 24 * 60,
+  /** A session on every day, and more than once. */
+  sessions: 100,
+} as const;
+
+const drop = between(0, seasonFieldLimits.drop);
+const share = between(0, seasonFieldLimits.share);
 
 const phase: Reader<WishedPhase | undefined> = object(({ take, need }) => {
   const id = need('phase', oneOf(seasonPhaseIds));
@@ -29,7 +36,7 @@ const event: Reader<OtherEvent | undefined> = object(({ need }) => {
   return date !== undefined && id ? { date, event: id } : undefined;
 });
 
-const durations = list(whole(sessionMinutes.least, sessionMinutes.most), mostSessions);
+const durations = list(whole(sessionMinutes.least, sessionMinutes.most), seasonFieldLimits.sessions);
 const sessions: Reader<Partial<ByCategory<readonly number[]>>> = object(({ take }) =>
   Object.fromEntries(
     categoryIds.flatMap((id) => {
@@ -65,7 +72,7 @@ const season: Reader<SeasonShape> = object(({ take }) => ({
   events: take('events', list(event, seasonLimits.events)),
   byHand: take('byHand', list(byHand, seasonLimits.weeks)),
   weeksOff: take('weeksOff', whole(0, seasonLimits.weeks)),
-  longestRun: take('longestRun', orNull(whole(0, minutesInAWeek))),
+  longestRun: take('longestRun', orNull(whole(0, seasonFieldLimits.longestRun))),
 }));
 
 /** Reads every field of a season by itself; what goes across fields is checked in `read-season.ts`. */

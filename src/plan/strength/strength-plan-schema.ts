@@ -1,19 +1,33 @@
 import * as v from 'valibot';
 import { equipmentIds, patternIds, roleIds } from '../../training/method/strength-rules.js';
+import { between, wholeBetween } from '../../training/method/schema-parts.js';
 import { strengthNoticeCodes } from './document.js';
+import { strengthLimits } from './wishes.js';
 
 const amount = v.pipe(v.number(), v.minValue(0));
 const whole = v.pipe(amount, v.integer());
 const pattern = v.picklist(patternIds);
 const movement = v.string();
 
+const { minutes, kilograms, age } = strengthLimits;
+
 const wishes = v.strictObject({
-  equipment: v.array(v.picklist(equipmentIds)),
-  minutes: v.nullable(whole),
+  equipment: v.pipe(v.array(v.picklist(equipmentIds)), v.maxLength(equipmentIds.length)),
+  minutes: v.nullable(wholeBetween(minutes.least, minutes.most)),
   forms: v.strictObject(v.entriesFromList(patternIds, v.exactOptional(movement))),
-  lifted: v.array(v.strictObject({ movement, kilograms: amount, repetitions: whole })),
-  age: v.nullable(whole),
+  lifted: v.array(
+    v.strictObject({
+      movement,
+      kilograms: between(kilograms.least, kilograms.most),
+      // How many tell of a maximum is the method's to say.
+      repetitions: v.pipe(whole, v.minValue(1)),
+    }),
+  ),
+  age: v.nullable(wholeBetween(age.least, age.most)),
 });
+
+/** What a request may say of strength. */
+export const strengthRequestSchema = v.partial(wishes);
 
 const exercise = v.strictObject({
   movement,

@@ -58,14 +58,14 @@ describe('a text that is no sheet', () => {
   const { characters, depth } = { characters: 64_000, depth: 8 };
   const nested = (levels: number): string => `${'['.repeat(levels)}${']'.repeat(levels)}`;
   const rows: readonly [text: string, code: Problem['code'], allowed: Problem['allowed']][] = [
-    ['', 'not-json', {}],
-    ['{', 'not-json', {}],
-    ['"open', 'not-json', {}],
-    ['"open\\', 'not-json', {}],
-    ["{'format': 1}", 'not-json', {}],
-    [`${smallest}${smallest}`, 'not-json', {}],
-    [smallest.slice(0, -1), 'not-json', {}],
-    [`\u{feff}${smallest}`, 'not-json', {}],
+    ['', 'not-json', { line: 1 }],
+    ['{', 'not-json', { line: 1 }],
+    ['"open', 'not-json', { line: 1 }],
+    ['"open\\', 'not-json', { line: 1 }],
+    ["{'format': 1}", 'not-json', { line: 1 }],
+    [`${smallest}${smallest}`, 'not-json', { line: 1 }],
+    [smallest.slice(0, -1), 'not-json', { line: 1 }],
+    [`\u{feff}${smallest}`, 'not-json', { line: 1 }],
     ['null', 'wrong-type', { expected: 'object' }],
     ['[]', 'wrong-type', { expected: 'object' }],
     ['"weekwright-sheet"', 'wrong-type', { expected: 'object' }],
@@ -73,8 +73,8 @@ describe('a text that is no sheet', () => {
     [nested(depth + 1), 'too-deep', { most: depth }],
     ['['.repeat(characters), 'too-deep', { most: depth }],
     ['{"a":'.repeat(9), 'too-deep', { most: depth }],
-    [`"${'x'.repeat(characters - 1)}`, 'not-json', {}],
-    [`"${'\\'.repeat(characters - 1)}`, 'not-json', {}],
+    [`"${'x'.repeat(characters - 1)}`, 'not-json', { line: 1 }],
+    [`"${'\\'.repeat(characters - 1)}`, 'not-json', { line: 1 }],
     [`"${'x'.repeat(characters)}`, 'too-long', { most: characters }],
     ['['.repeat(characters + 1), 'too-long', { most: characters }],
   ];

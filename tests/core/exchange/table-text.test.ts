@@ -1,7 +1,8 @@
-import { tsvParseRows } from 'd3-dsv';
+import { csvParseRows, tsvParseRows } from 'd3-dsv';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { tableHtml, tableText, type TableBlock } from '../../../src/exchange/table-text.js';
+import published from '../../../shared/checks/csv.json' with { type: 'json' };
+import { tableCsv, tableHtml, tableText, type TableBlock } from '../../../src/exchange/table-text.js';
 import { runs } from '../../reference/runs.js';
 
 const german = (value: number): string => String(value).replace('.', ',');
@@ -58,6 +59,7 @@ describe('tableText(block, format)', () => {
     [-0.5, '-0,5'],
     [1e21, '1e+21'],
     ["'x", "'x"],
+    ["'=1", "''=1"], // else it would be read as a guarded =1
     [' =1', ' =1'],
     ['1-2', '1-2'],
     ['− 5', '− 5'],
@@ -82,13 +84,78 @@ describe('tableText(block, format)', () => {
         }),
       }),
     );
-    const bare = (text: string): string => (/^[=+\-@\t\r\n＝＋－＠]/.test(text) ? `'${text}` : text);
+    const bare = (text: string): string => (/^'*[=+\-@\t\r\n\0＝＋－＠]/.test(text) ? `'${text}` : text);
     const shown = (cell: string | number | null): string =>
       typeof cell === 'number' ? german(cell) : bare(cell ?? '');
     fc.assert(
       fc.property(blocks, (block) => {
         const lines = [block.head.map(bare), ...block.rows.map((row) => [bare(row.head), ...row.cells.map(shown)])];
         expect(tsvParseRows(tableText(block, german))).toEqual(lines);
+      }),
+      runs(500, 50_000),
+    );
+  });
+});
+
+describe('tableCsv(block)', () => {
+  test('is a line for the heads and one for every row, numbers with a point, nothing for null', () => {
+    const block: TableBlock = {
+      caption: 'The week',
+      head: ['Kind', 'Exact', 'Planned, about', 'Sessions'],
+      rows: [
+        { head: 'strength', cells: [72.5, -75, '30 + 45'] },
+        { head: 'a "b"', cells: [0, null, 'c\nd'] },
+      ],
+    };
+    expect(tableCsv(block)).toBe(
+      'Kind,Exact,"Planned, about",Sessions\r\nstrength,72.5,-75,30 + 45\r\n"a ""b""",0,,"c\nd"\r\n',
+    );
+  });
+
+  test.each([
+    ['a,b', '"a,b"'],
+    ['a"b', '"a""b"'],
+    ['a\r\nb', '"a\r\nb"'],
+    ['a\rb', '"a\rb"'],
+    ['a;b', '"a;b"'], // no rule of RFC 4180, but a reader that guesses takes it for a comma
+    ['a\tb', '"a\tb"'],
+    ['a b', 'a b'],
+    ['', ''],
+  ])('%j is written as %j', (cell, written) => {
+    expect(tableCsv(one(cell))).toBe(`,A\r\nx,${written}\r\n`);
+    expect(csvParseRows(tableCsv(one(cell)))[1]?.[1]).toBe(cell);
+  });
+
+  test.each(published.formulas.cases)(
+    'guards what begins with $in.name (OWASP), wherever it stands',
+    ({ in: given }) => {
+      const text = `${given.begins}1`;
+      const block: TableBlock = { caption: text, head: ['', text], rows: [{ head: text, cells: [text] }] };
+      expect(csvParseRows(tableCsv(block))).toEqual([
+        ['', `'${text}`],
+        [`'${text}`, `'${text}`],
+      ]);
+      expect(tableText(block, german).split(`'${given.begins}`)).toHaveLength(4);
+    },
+  );
+
+  test('reads back as what was put in, whatever it is', () => {
+    const texts = fc.string({ unit: fc.constantFrom('a', '"', '\t', '\r', '\n', ',', ';', ' ', 'é', '\ud800') });
+    const cells = fc.oneof(
+      texts.map((text) => `a${text}`),
+      fc.double({ noNaN: true, noDefaultInfinity: true }),
+      fc.constant(null),
+    );
+    fc.assert(
+      fc.property(fc.array(fc.array(cells, { minLength: 2, maxLength: 2 }), { maxLength: 4 }), (rows) => {
+        const block = { caption: '', head: ['x', 'y', 'z'], rows: rows.map((row) => ({ head: 'h', cells: row })) };
+        const [, ...read] = csvParseRows(tableCsv(block));
+        const back = read.map((line, at) =>
+          line.slice(1).map((cell, column) => (typeof rows[at]?.[column] === 'number' ? Number(cell) : cell)),
+        );
+        expect(back).toEqual(
+          rows.map((row) => row.map((cell) => (typeof cell === 'number' ? cell + 0 : (cell ?? '')))),
+        );
       }),
       runs(500, 50_000),
     );

@@ -7,7 +7,7 @@ test('everything that is made from other files is as `npm run compile` would wri
   expect([stderr, status]).toEqual(['', 0]);
 });
 
-describe.each(['method', 'plan'] as const)('%s.schema.json', (document) => {
+describe.each(['method', 'plan', 'file'] as const)('%s.schema.json', (document) => {
   const schema = readSchema(document);
 
   test('is a JSON Schema, by ajv in its strict mode', () => {

@@ -1,0 +1,131 @@
+import { css } from 'lit';
+
+/** What a runner takes home. */
+export const handoutStyles = css`
+  :is(.record, .handout) {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 16px;
+    padding: clamp(12px, 3cqi, 24px);
+    border-block-start: 1px solid var(--line);
+    position: relative;
+  }
+
+  .handout[data-drop] {
+    outline: 3px dashed var(--accent);
+    outline-offset: -6px;
+  }
+
+  .handout .main {
+    background: var(--accent);
+    border-color: var(--accent);
+    color: var(--ground);
+    font-weight: 600;
+  }
+
+  .handout .main:hover {
+    background: color-mix(in oklab, var(--accent) 85%, var(--text));
+  }
+
+  .handout .handout-note {
+    grid-column: 1 / -1;
+  }
+
+  .handout-note textarea,
+  .by-hand {
+    inline-size: 100%;
+    padding: 8px;
+    text-align: start;
+    resize: vertical;
+  }
+
+  .handout .concrete-inputs .field {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    justify-items: start;
+    gap: 2px;
+  }
+
+  .handout .concrete-inputs :is(.text, .date, select, textarea) {
+    inline-size: 100%;
+    text-align: start;
+  }
+
+  .desk-top {
+    container-type: inline-size;
+    padding: clamp(8px, 3cqi, 32px);
+    background: color-mix(in oklab, var(--text) 12%, var(--ground));
+    border-radius: 6px;
+  }
+
+  .desk-top .paper {
+    max-inline-size: 46em;
+    margin-inline: auto;
+    padding: clamp(12px, 4cqi, 40px);
+    box-shadow: 0 2px 10px rgb(0 0 0 / 25%);
+    font-size: 0.875rem;
+  }
+
+  .tick-line {
+    display: flex;
+    gap: 8px;
+    align-items: center;
+    min-block-size: 36px;
+    cursor: pointer;
+  }
+
+  .tick-line input {
+    inline-size: 20px;
+    block-size: 20px;
+    margin: 0;
+    flex: none;
+  }
+
+  .file-line {
+    display: grid;
+    gap: 4px;
+    justify-items: start;
+  }
+
+  .file-line input {
+    max-inline-size: 100%;
+  }
+
+  .plain-list {
+    padding-inline-start: 16px;
+    list-style: disc;
+  }
+
+  .kept {
+    display: grid;
+    gap: 4px;
+  }
+
+  .kept li {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    justify-content: space-between;
+    gap: 4px 16px;
+    border-block-end: 1px solid var(--line);
+    padding-block: 4px;
+    overflow-wrap: anywhere;
+  }
+
+  .shared-computer {
+    border-inline-start: 3px solid var(--alert);
+    padding-inline-start: 12px;
+  }
+
+  /* Printed from there: on the page it is nowhere. */
+  .print-frame {
+    position: fixed;
+    inset-block-start: 0;
+    inset-inline-end: 100%;
+    inline-size: 1000px;
+    block-size: 1000px;
+    border: 0;
+    opacity: 0;
+    pointer-events: none;
+  }
+`;
