@@ -12,14 +12,21 @@ const io: CliIo = {
   readInput: () => text(process.stdin),
   version: async () => versionOf(JSON.parse(await readFile(packageFile, 'utf8'))),
   today,
+  now,
   write: (answer) => process.stdout.write(answer),
   writeError: (message) => process.stderr.write(message),
 };
 
-/** The only place where the command reads a clock: days are counted where it runs, not in Greenwich. */
+// Only these two read a clock.
+
+/** Days are counted where the command runs, not in Greenwich. */
 function today(): string {
   const now = new Date();
   return isoDate(Math.floor((now.getTime() / 60_000 - now.getTimezoneOffset()) / 1440));
+}
+
+function now(): string {
+  return new Date().toISOString().replace(/\.\d+/, '').replaceAll(/[-:]/g, '');
 }
 
 function versionOf(content: unknown): string {

@@ -1,4 +1,5 @@
-// The library without a page: plans from requests, methods checked, scenarios side by side and what is asked of them.
+// The library without a page: plans from requests, methods checked, scenarios side by side and what is asked of them; files,
+// calendars and tables; what was done against what was planned.
 export { builtInPlanner, createPlanner, planWeek } from './plan.js';
 export type {
   CheckResult,
@@ -67,3 +68,20 @@ export type { Reached, SeasonOnShow, SeasonSummary } from './plan/season/season-
 export { ScenarioPlanner } from './plan/scenarios/scenario-planner.js';
 export type { PlannedScenario } from './plan/scenarios/scenario-planner.js';
 export { writeScenarios } from './plan/scenarios/write-scenarios.js';
+export { writePlanFileText, readPlanFileText } from './exchange/plan-file.js';
+export type { HandoutTexts, PlanFile, PlanFileDocument } from './plan/file/document.js';
+export { calendarText } from './exchange/calendar/calendar-text.js';
+export type { CalendarEvent, CalendarFile } from './exchange/calendar/calendar-event.js';
+export { tableCsv } from './exchange/table-text.js';
+export type { TableBlock } from './exchange/table-text.js';
+export { weekPlanner } from './plan/record/planned-week.js';
+export type { PlannedWeek, WeekPlanner } from './plan/record/planned-week.js';
+export { addDone, doneInWeek, mergeDone, removeDone, replaceDone } from './plan/record/acts.js';
+export { layRest } from './plan/record/lay-rest.js';
+export { matchSessions } from './training/record/match-sessions.js';
+export { tallyWeek } from './training/record/week-tally.js';
+export type { DoneSession } from './training/record/done-session.js';
+export { guessMapping } from './exchange/record/guess-mapping.js';
+export { readSessions } from './exchange/record/read-sessions.js';
+export { readTable } from './exchange/record/read-table.js';
+export { writeSessions } from './exchange/record/write-sessions.js';

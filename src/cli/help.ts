@@ -19,6 +19,8 @@ export function generalHelp({ texts }: Speech): string {
     'weekwright running [--race DISTANCE=TIME] […]',
     'weekwright strength [--equipment EQUIPMENT,…] […]',
     'weekwright checks [--days MINUTES,…] […]',
+    'weekwright calendar --week-of DATE [--at TIME] […]',
+    'weekwright table --week-of DATE […]',
     'weekwright basis [--method FILE] […]',
     'weekwright --help',
     'weekwright --version',
@@ -46,6 +48,14 @@ const usageOf: Readonly<Record<Command, readonly string[]>> = {
   running: ['weekwright running --hours 4 --race 10k=45:00 --age 40 --weight 70'],
   strength: ['weekwright strength --hours 4 --equipment band,dumbbells --lifted goblet-squat:20x8'],
   checks: ['weekwright checks --hours 4 --days 60,0,45,60,0,90,120 --age 45 --hours-before 3.5 --longest-run 60'],
+  calendar: [
+    'weekwright calendar --hours 4 --days 60,0,45,60,0,90,120 --week-of 2027-01-11 --at 18:00 > week.ics',
+    'weekwright calendar --hours 4 --event half-marathon --date 2027-04-11 --weeks 16 > season.ics',
+  ],
+  table: [
+    'weekwright table --hours 4 --days 60,0,45,60,0,90,120 --week-of 2027-01-11 > week.csv',
+    'weekwright table --hours 4 --event half-marathon --date 2027-04-11 --weeks 16 > season.csv',
+  ],
   basis: ['weekwright basis [--method FILE] [--json]'],
 };
 
@@ -81,6 +91,8 @@ const moreOf: Readonly<Record<Command, (speech: Speech, method: Method) => reado
     ),
     texts.say('checks.about'),
   ],
+  calendar: ({ texts }) => [texts.say('handout.about'), texts.say('calendar.about'), texts.say('season.dates')],
+  table: ({ texts }) => [texts.say('handout.about'), texts.say('table.about'), texts.say('season.dates')],
   basis: () => [],
 };
 

@@ -8,6 +8,8 @@ export interface CliIo {
   version(): Promise<string>;
   /** The day it is now where the command runs, as an ISO date. */
   today(): string;
+  /** This moment in UTC, as calendars write it: `20261129T021600Z`. */
+  now(): string;
   write(text: string): void;
   writeError(text: string): void;
 }

@@ -1,5 +1,7 @@
 import { checksLimits } from '../plan/checks/wishes.js';
+import { handoutLimits } from '../plan/file/document.js';
 import { runningLimits } from '../plan/running/wishes.js';
+import { scenarioLimits } from '../plan/scenarios/document.js';
 import { byHandReasons } from '../plan/season/wishes.js';
 import { strengthGround } from '../plan/strength/strength-ground.js';
 import { strengthLimits } from '../plan/strength/wishes.js';
@@ -10,6 +12,7 @@ import { seasonPhaseIds, upkeepIds } from '../training/method/season-rules.js';
 import { equipmentIds } from '../training/method/strength-rules.js';
 import type { Values } from '../words/phrases.js';
 import { clockTime } from '../words/running/clock-time.js';
+import { usualEarly } from './calendar-options.js';
 import type { OptionName } from './options.js';
 import { spokenLanguages, type Speech } from './speech.js';
 
@@ -37,6 +40,9 @@ export function optionValues({ words }: Speech, method: Method): Readonly<Partia
     loads: { ...checksLimits.load, weeks: checksLimits.weeks },
     effort: { ...checksLimits.effort, choices: categoryIds.join(', ') },
     answers: { choices: answerIds.join(', ') },
+    name: { most: scenarioLimits.name },
+    contact: { most: handoutLimits.contact },
+    early: { start: usualEarly },
     lifted: { ...strengthLimits.kilograms, repetitions: rules.maximum.most_repetitions },
   };
 }

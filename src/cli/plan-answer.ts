@@ -29,17 +29,27 @@ export function answerPlan(
   planner: Planner,
   { asked, answer }: { asked: Asked; answer: Answer },
 ): number {
-  const { io, options, speech } = session;
-  const plan = planner.plan({ ...requestOf(session), ...asked.request });
-  const problems = [...asked.problems, ...(plan.ok ? [] : plan.problems.map(asked.asOption))];
-  if (!plan.ok || problems.length > 0)
-    return refuse(
-      session,
-      problemLines(speech, problems, (path) => optionOf(speech.words, path)),
-    );
+  const { io, options } = session;
+  const plan = planAsked(session, planner, asked);
+  if (!plan.ok) return refuse(session, plan.lines);
   if (options.json !== undefined) io.write(`${JSON.stringify(answer.document(plan.value), null, 2)}\n`);
   else io.write(printable(answer.text(planner.method, plan.value)));
   return exitCodes.done;
+}
+
+/** The plan that a command line asks for, or all that stands in the way, a line each. */
+export function planAsked(
+  session: Pick<Session, 'options' | 'speech'>,
+  planner: Planner,
+  { request, problems, asOption }: Asked,
+): { readonly ok: true; readonly value: Plan } | { readonly ok: false; readonly lines: readonly string[] } {
+  const { speech } = session;
+  const plan = planner.plan({ ...requestOf(session), ...request });
+  const all = [...problems, ...(plan.ok ? [] : plan.problems.map(asOption))];
+  if (plan.ok && all.length === 0) return plan;
+  // Two parts of a plan may ask for the same.
+  const lines = problemLines(speech, all, (path) => optionOf(speech.words, path));
+  return { ok: false, lines: [...new Set(lines)] };
 }
 
 /** A part of a plan that was asked for. */

@@ -6,5 +6,8 @@ const softHyphen = '\u00AD';
 
 /** The text without the characters with which a method or a roster from elsewhere could steer the terminal. */
 export function printable(text: string): string {
-  return text.replaceAll(softHyphen, '').replace(steering, '\u{FFFD}');
+  return withoutSoftHyphens(text).replace(steering, '\u{FFFD}');
 }
+
+/** The text without the places where a screen may break a word: other programs would not find the word. */
+export const withoutSoftHyphens = (text: string): string => text.replaceAll(softHyphen, '');

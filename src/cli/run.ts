@@ -1,5 +1,6 @@
 import { builtInPlanner } from '../plan.js';
 import { basisCommand } from './basis-command.js';
+import { calendarCommand } from './calendar-command.js';
 import { checksCommand } from './checks-command.js';
 import { commandHelp, generalHelp } from './help.js';
 import type { CliIo } from './io.js';
@@ -11,6 +12,7 @@ import { seasonCommand } from './season-command.js';
 import { exitCodes, problemLines, refuse, type Session } from './session.js';
 import { loadSpeech, spokenLanguages, type Speech } from './speech.js';
 import { strengthCommand } from './strength-command.js';
+import { tableCommand } from './table-command.js';
 
 /**
  * Runs the command.
@@ -37,6 +39,8 @@ const carryOut: Readonly<Record<Command, (session: Session) => Promise<number>>>
   running: runningCommand,
   strength: strengthCommand,
   checks: checksCommand,
+  calendar: calendarCommand,
+  table: tableCommand,
   basis: basisCommand,
 };
 

@@ -40,6 +40,10 @@ const seasonFields: OptionFields = {
   'longest-run': { field: 'longestRun', read: numberOrText },
 };
 
+/** The options of a season that a command line has. */
+export const seasonOptionsIn = ({ options }: Pick<Session, 'options'>): readonly string[] =>
+  Object.keys(seasonFields).filter((name) => Object.hasOwn(options, name));
+
 /** The season that the options of a command line ask for. */
 export const seasonAsked = (session: Pick<Session, 'options'>): Asked => ({
   request: { season: fieldsOf(session, seasonFields) },

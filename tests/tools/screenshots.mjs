@@ -109,6 +109,23 @@ async function showChecks(element) {
   await element.updateComplete;
 }
 
+/** Runs in the page: what a runner takes home, and only its first boxes. */
+async function showHandout(element) {
+  Object.assign(element, { panels: 'week running handout', days: '60,0,45,60,0,90,120', race: '10k 48:00' });
+  Object.assign(element, { hours: 4, phase: 'build', contact: 'Quillfield Movement Clinic, extension 14' });
+  await element.updateComplete;
+  const root = element.shadowRoot;
+  const texts = { runner: 'Ida', note: 'Easy means easy. See you on the 14th.', start: '2026-11-30' };
+  for (const [id, text] of Object.entries(texts)) {
+    const field = root.querySelector(`#handout-${id}`);
+    field.value = text;
+    field.dispatchEvent(new Event('change'));
+    await element.updateComplete;
+  }
+  for (const place of ['.board', '.running']) root.querySelector(place).style.display = 'none';
+  await element.updateComplete;
+}
+
 /** Two pixels a point, for sharp letters on any screen; the page does not show at the corners. */
 async function savePicture(name, scheme, show) {
   const { page, close } = await web.open('/demo/consultation.html', { scheme });
@@ -138,6 +155,7 @@ try {
     await savePicture('strength', scheme, showSets);
     await savePicture('checks', scheme, showChecks);
     await savePicture('season', scheme, showSeason);
+    await savePicture('handout', scheme, showHandout);
     await savePicture('sheet', scheme, showSheet);
   }
 } finally {

@@ -24,8 +24,11 @@ const gzipBytes = (files) =>
 export function measureSizes() {
   if (!existsSync(embed)) throw new Error('dist/embed is missing: run `npm run build` first.');
   const files = readdirSync(embed).filter((file) => /^weekwright-.*\.js$/.test(file));
-  const chunk = (name) =>
-    withStaticImports(files.find((file) => new RegExp(`^weekwright-${name}-.{6}\\.js$`).test(file)));
+  // Of chunks that rollup calls the same, the panel is the largest.
+  const chunk = (name) => {
+    const named = files.filter((file) => new RegExp(`^weekwright-${name}-.{6}\\.js$`).test(file));
+    return withStaticImports(named.sort((one, other) => gzipBytes([other]) - gzipBytes([one]))[0]);
+  };
   const first = withStaticImports('weekwright.js');
   const worker = 'weekwright-week-worker.js';
   const later = files.filter((file) => !first.has(file) && file !== worker);
@@ -37,6 +40,8 @@ export function measureSizes() {
   const strength = [...chunk('strength')].filter((file) => !known.has(file));
   const checks = [...chunk('checks')].filter((file) => !known.has(file));
   const basis = [...chunk('basis')].filter((file) => !known.has(file));
+  const record = [...chunk('record')].filter((file) => !known.has(file));
+  const handout = [...chunk('handout')].filter((file) => !known.has(file));
   const board = [...chunk('board')].filter((file) => !known.has(file));
   return [
     { name: 'first load of the tag', bytes: gzipBytes(first), budget: 30_000 },
@@ -48,9 +53,11 @@ export function measureSizes() {
     { name: 'strength by sets', bytes: gzipBytes(strength), budget: 12_000 },
     { name: 'checks and load', bytes: gzipBytes(checks), budget: 14_000 },
     { name: 'what it rests on', bytes: gzipBytes(basis), budget: 9_000 },
+    { name: 'what was done, tables read included', bytes: gzipBytes(record), budget: 26_000 },
+    { name: 'what is taken home, runs and sets included', bytes: gzipBytes(handout), budget: 60_000 },
     { name: 'the search once more, for a worker', bytes: gzipBytes([worker]), budget: 10_000 },
-    { name: 'everything that may load later', bytes: gzipBytes(later), budget: 218_000 },
-    { name: 'the single file', bytes: gzipBytes(['weekwright.single.js']), budget: 230_000 },
+    { name: 'everything that may load later', bytes: gzipBytes(later), budget: 260_000 },
+    { name: 'the single file', bytes: gzipBytes(['weekwright.single.js']), budget: 264_000 },
   ];
 }
 

@@ -12,8 +12,12 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'exit-codes':
     'Endet mit 0, wenn alles gelang, mit 1, wenn Zeilen einer Liste fehlerhaft waren, mit 2, wenn sich nichts planen ließ.',
 
+  'fault.early': '--early ist {early}; erlaubt: vor --at, und das ist {at}.',
   'fault.extra': '{given} ist ein Argument zu viel.',
   'fault.missing-value': '{option} braucht einen Wert.',
+  'fault.no-week':
+    '--week-of fehlt: Es nennt die Woche. Oder es geht um eine Saison, mit --date, --start oder --weeks.',
+  'fault.one-week': '{option} gilt nur für eine einzelne Woche; um eine Saison geht es wegen {season}.',
   'fault.twice': '{option} steht zweimal da; erlaubt: einmal.',
   'fault.unknown-command': '{given} ist kein Befehl. Erlaubt: {allowed}.',
   'fault.unknown-option': '{given} ist hier keine Option. Erlaubt: {allowed}.',
@@ -30,9 +34,11 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'command.running': 'Tempo, Puls und jeder Lauf einer Woche',
   'command.strength': 'das Krafttraining einer Woche, Satz für Satz',
   'command.checks': 'der Plan einer Woche, an dem gemessen, was man weiß',
+  'command.calendar': 'die Einheiten einer Woche oder Saison als Datei für Kalender',
+  'command.table': 'die Einheiten einer Woche oder die Wochen einer Saison als CSV-Tabelle',
   'command.basis': 'worauf jede Zahl und Regel der Methode beruht',
   'command.help':
-    'weekwright plan --help nennt die Optionen eines Plans; weekwright season --help, weekwright running --help, weekwright strength --help, weekwright checks --help und weekwright basis --help die der anderen Befehle.',
+    'weekwright plan --help nennt die Optionen eines Plans; weekwright season --help, weekwright running --help, weekwright strength --help, weekwright checks --help, weekwright calendar --help, weekwright table --help und weekwright basis --help die der anderen Befehle.',
 
   'option.hours': 'Stunden pro Woche, {least} bis {most}; {start}, wo nichts angegeben ist',
   'option.choice': '{choices}; {start}, wo nichts angegeben ist',
@@ -45,6 +51,21 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'option.lang': 'Sprache der Antwort: {choices}',
   'option.help': 'dieser Text',
   'option.version': 'die Version',
+
+  'handout.about':
+    'Die Antwort ist eine Datei, auf der Standardausgabe. --week-of nennt die Woche durch einen ihrer Tage; steht stattdessen eine Option einer Saison da (etwa --date, --start oder --weeks), enthält die Datei jede Woche der Saison. Mit --days liegen die Einheiten auf Tagen; ohne, oder wo sie nicht passen, gelten sie für irgendeinen Tag der Woche. Die Optionen für Läufe und Kraft sind wie bei weekwright running und weekwright strength. Nichts, was über eine Person angegeben wird, wird aufbewahrt.',
+  'calendar.about':
+    'Ein Kalender nach RFC 5545. Wird er unter demselben Namen noch einmal eingelesen, werden Einheiten geändert, die ein Kalender schon hat; eine, die nicht mehr geplant ist, bleibt dort, bis sie von Hand gelöscht wird.',
+  'table.about':
+    'Eine Tabelle nach RFC 4180 in UTF-8, ohne Byte-Reihenfolge-Marke, mit Zahlen, wie Maschinen sie schreiben. Die einer Saison enthält die Minuten jeder Trainingsart, Woche für Woche.',
+  'option.week-of': 'ein Tag der Woche, um die es geht',
+  'option.name': 'wie der Plan heißt, höchstens {most} Zeichen; unter anderem Namen hat ein Plan eigene Termine',
+  'option.contact': 'wen man fragt, am Ende jedes Termins; höchstens {most} Zeichen',
+  'option.at': 'wann Einheiten anfangen, etwa 18:00; ganze Tage, wo nichts angegeben ist',
+  'option.early':
+    'wann die erste von mehreren Einheiten eines Tages anfängt, vor der Zeit von --at; {start}, wo nichts angegeben ist',
+  'note.any-day':
+    'In diesen Wochen passen die Einheiten nicht auf die angegebenen Tage und gelten dort für irgendeinen Tag: {weeks}.',
 
   'season.dates':
     'Tage werden als 2027-04-11 geschrieben. Zwei von date, start und weeks genügen; mit einem davon hat die Saison die üblichen Wochen der Methode. Was fehlt, ist wie in der Methode.',

@@ -9,8 +9,11 @@ export const english = {
   'exit-codes':
     'Ends with 0 where all went well, 1 where lines of a roster were faulty, 2 where nothing could be planned.',
 
+  'fault.early': '--early is {early}; allowed: before --at, which is {at}.',
   'fault.extra': '{given} is one argument too many.',
   'fault.missing-value': '{option} needs a value.',
+  'fault.no-week': '--week-of is missing: it names the week. Or ask for a season, with --date, --start or --weeks.',
+  'fault.one-week': '{option} is for one week alone; a season is asked for with {season}.',
   'fault.twice': '{option} stands there twice; allowed: once.',
   'fault.unknown-command': '{given} is not a command. Allowed: {allowed}.',
   'fault.unknown-option': '{given} is not an option here. Allowed: {allowed}.',
@@ -27,9 +30,11 @@ export const english = {
   'command.running': 'paces, heart rates and every run of a week',
   'command.strength': 'the strength sessions of a week, set by set',
   'command.checks': 'the plan of a week held against what is known',
+  'command.calendar': 'the sessions of a week or a season as a file for calendars',
+  'command.table': 'the sessions of a week, or the weeks of a season, as a CSV table',
   'command.basis': 'what every number and rule of the method rests on',
   'command.help':
-    'weekwright plan --help lists the options of a plan; weekwright season --help, weekwright running --help, weekwright strength --help, weekwright checks --help and weekwright basis --help those of the other commands.',
+    'weekwright plan --help lists the options of a plan; weekwright season --help, weekwright running --help, weekwright strength --help, weekwright checks --help, weekwright calendar --help, weekwright table --help and weekwright basis --help those of the other commands.',
 
   'option.hours': 'hours a week, {least} to {most}; {start} where left out',
   'option.choice': '{choices}; {start} where left out',
@@ -41,6 +46,20 @@ export const english = {
   'option.lang': 'language of the answer: {choices}',
   'option.help': 'this text',
   'option.version': 'the version',
+
+  'handout.about':
+    'The answer is a file, on standard output. --week-of names the week by any of its days; where an option of a season stands instead of it (--date, --start or --weeks among them), the file has every week of the season. With --days, sessions are on days; without, or where they do not fit, on any day of the week. The options of runs and strength are as for weekwright running and weekwright strength. Nothing that is told of a person is kept.',
+  'calendar.about':
+    'A calendar of RFC 5545. Imported again under the same name, its sessions are updated where a calendar has them already; a session that is no longer planned stays there until it is taken out by hand.',
+  'table.about':
+    'A table of RFC 4180 in UTF-8, without a byte order mark, with numbers as machines write them. That of a season has the minutes of each kind of training by week.',
+  'option.week-of': 'a day of the week that is asked for',
+  'option.name': 'what the plan is called, {most} characters at most; plans of other names have events of their own',
+  'option.contact': 'whom to ask, at the end of every event; {most} characters at most',
+  'option.at': 'when sessions begin, such as 18:00; they have whole days where left out',
+  'option.early': 'when the first of several sessions of a day begins, before the time of --at; {start} where left out',
+  'note.any-day':
+    'The sessions do not fit on the days given in these weeks, and are for any day there: {weeks}.',
 
   'season.dates':
     'Dates are written as 2027-04-11. Two of date, start and weeks are enough; with one of them the season has the method’s usual weeks. What is left out is as the method has it.',

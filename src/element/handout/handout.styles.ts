@@ -59,11 +59,11 @@ export const handoutStyles = css`
   }
 
   .desk-top .paper {
-    max-inline-size: 46em;
+    max-inline-size: 58em;
     margin-inline: auto;
     padding: clamp(12px, 4cqi, 40px);
     box-shadow: 0 2px 10px rgb(0 0 0 / 25%);
-    font-size: 0.875rem;
+    font-size: 0.8125rem;
   }
 
   .tick-line {

@@ -69,7 +69,8 @@ function add({ words, desk }: RecordView, form: HTMLFormElement, days: readonly 
     const category = categoryIds.find((each) => each === data.get('kind'));
     const date = days.find((each) => each === data.get('day'));
     if (!category || !date) return;
-    form.reset();
     desk.act(addDone(desk.sessions, { date, category, minutes, effort: null }), field);
+    // What could not be added stays as it was typed.
+    if (!desk.drafts.has(id)) form.reset();
   }
 }

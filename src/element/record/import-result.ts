@@ -1,5 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { fieldIds } from '../../exchange/record/mapping.js';
 import type { ReadSessions, UnreadLine } from '../../exchange/record/read-sessions.js';
+import type { Problem } from '../../problem.js';
+import { categoryIds } from '../../training/method/ids.js';
 import { categoryTitle } from '../../words/category-name.js';
 import { datesOf } from '../../words/season/dates.js';
 import type { RecordView } from './record-view.js';
@@ -20,7 +23,8 @@ export function importResult(view: RecordView): TemplateResult {
     ${unread.length === 0 ? nothing : unreadList(view, unread)} ${read.length === 0 ? nothing : readTable(view, read)}`;
 }
 
-function unreadList({ words, details }: RecordView, unread: readonly UnreadLine[]): TemplateResult {
+function unreadList(view: RecordView, unread: readonly UnreadLine[]): TemplateResult {
+  const { words, details } = view;
   return html`<ul
     class="import-unread"
     tabindex="0"
@@ -30,11 +34,21 @@ function unreadList({ words, details }: RecordView, unread: readonly UnreadLine[
       ({ line, problems }) =>
         html`<li>
           <b>${words.say('record.in.line', { line })}</b>
-          ${problems.map((problem) => details.sayProblem(words, problem)).join(' ')}
+          ${problems.map((problem) => details.sayProblem(words, inWords(view, problem))).join(' ')}
         </li>`,
     )}
     ${unread.length > mostShown ? html`<li>${words.say('problem.more', { count: unread.length - mostShown })}</li>` : nothing}
   </ul>`;
+}
+
+/** Kinds, and fields whose column has no title, by their names: what may be chosen above is called so. */
+function inWords({ words, method, desk }: RecordView, problem: Problem): Problem {
+  const { path, allowed } = problem;
+  const isTitle = desk.tables.table?.head.includes(path) ?? false;
+  const field = fieldIds.find((each) => each === path);
+  const named = field && !isTitle ? { ...problem, path: words.say(`record.in.field.${field}`) } : problem;
+  if (allowed['choices'] !== categoryIds) return named;
+  return { ...named, allowed: { choices: categoryIds.map((id) => categoryTitle(words, method, id)) } };
 }
 
 function readTable({ words, method }: RecordView, read: ReadSessions['read']): TemplateResult {

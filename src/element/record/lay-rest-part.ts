@@ -3,7 +3,7 @@ import { addDone, doneInWeek } from '../../plan/record/acts.js';
 import { layRest } from '../../plan/record/lay-rest.js';
 import type { PlacedSession } from '../../plan/week/wishes.js';
 import type { DoneSession } from '../../training/record/done-session.js';
-import { isoDate, knownDay } from '../../training/season/iso-date.js';
+import { isoDate, knownDay, mondayDate } from '../../training/season/iso-date.js';
 import type { RecordView } from './record-view.js';
 
 /** Lays what is left of the week again; and takes over what was marked as done on the days. */
@@ -31,6 +31,8 @@ export function layRestPart(view: RecordView): TemplateResult {
             class="act"
             @click=${() => {
               desk.act(marked.reduce(addDone, desk.sessions));
+              desk.say('record.in.taken', { count: marked.length });
+              desk.focusOn('#record-title');
             }}
           >
             ${words.say('record.take-over', { count: marked.length })}
@@ -52,12 +54,12 @@ function lay({ desk, plan, method }: RecordView): void {
   if (!plan.week) return;
   const { start, today } = desk;
   const done = doneInWeek(desk.sessions, { start, end: isoDate(knownDay(start) + 6) });
-  desk.lay(layRest(plan.week, { done, start, from: today, step: method.rounding.step }));
+  desk.lay(layRest(plan.week, { done, start, from: today, step: method.rounding.step, rounded: plan.rounded }));
 }
 
-/** What is marked as done on the days of the week on show, and is not in the record. */
+/** What is marked as done on the days, and is not in the record. Marks have no date: they are of the week that is now. */
 function markedDone({ desk, plan, week, matched }: RecordView): readonly DoneSession[] {
-  if (week.plan !== plan) return [];
+  if (week.plan !== plan || desk.start !== mondayDate(desk.today)) return [];
   const there = [...matched.planned.flatMap(({ done }) => done ?? []), ...matched.extra];
   const toDone = ({ category, minutes, day }: PlacedSession): DoneSession => ({
     date: isoDate(knownDay(desk.start) + day),

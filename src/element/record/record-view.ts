@@ -22,6 +22,8 @@ export interface RecordDesk extends FieldDesk<readonly DoneSession[]> {
   /** What could not be copied, for copying by hand. */
   readonly notCopied: string | null;
   leave(text: string | null): void;
+  /** What was typed into a field and is no value of it no longer counts. */
+  forget(id: string): void;
   show(start: string): void;
   say(key: string, values?: Values): void;
   /** Lays the week again, with what was done where it was done. */

@@ -22,7 +22,10 @@ export function sessionList(view: RecordView): TemplateResult {
           <b>${categoryTitle(words, view.method, done.category)}</b>
           <span class="quiet">${words.say('record.extra')}</span>
         </p>
-        ${doneFields(view, done, id)} ${outButton(view, done)}
+        ${doneFields(view, done, id)}
+        ${outButton(view, done, () => {
+          for (const place of matched.extra.keys()) if (place >= index) forget(view, `extra-${place}`);
+        })}
       </li>`;
     })}
   </ul>`;
@@ -38,6 +41,7 @@ function plannedItem(view: RecordView, session: MatchedSession, index: number): 
         type="checkbox"
         .checked=${live(done !== null)}
         @change=${() => {
+          forget(view, `planned-${index}`);
           desk.act(done ? removeDone(desk.sessions, done) : addDone(desk.sessions, tickedOff(view, session)));
         }}
       />
@@ -91,12 +95,18 @@ function doneFields(view: RecordView, done: DoneSession, id: string): TemplateRe
   </div>`;
 }
 
-function outButton({ words, method, desk }: RecordView, done: DoneSession): TemplateResult {
+/** What was typed at a place is of another session, or of none, where that of the place is gone. */
+function forget({ desk }: RecordView, id: string): void {
+  for (const name of ['minutes', 'effort']) desk.forget(`record-${id}-${name}`);
+}
+
+function outButton({ words, method, desk }: RecordView, done: DoneSession, clear: () => void): TemplateResult {
   return html`<button
     type="button"
     class="act"
     aria-label=${words.say('record.take-out.named', { what: categoryTitle(words, method, done.category) })}
     @click=${() => {
+      clear();
       desk.act(removeDone(desk.sessions, done));
       desk.focusOn('#record-title');
     }}

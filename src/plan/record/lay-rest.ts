@@ -1,4 +1,4 @@
-import { categoryIds, type CategoryId } from '../../training/method/ids.js';
+import { categoryIds, type ByCategory, type CategoryId } from '../../training/method/ids.js';
 import type { DoneSession } from '../../training/record/done-session.js';
 import { knownDay } from '../../training/season/iso-date.js';
 import { dayCount, minutesInADay } from '../../training/week/day-sets.js';
@@ -16,12 +16,15 @@ export interface WeekSoFar {
   readonly from: string;
   /** Minutes of a step of the method's rounding. */
   readonly step: number;
+  /** Minutes that the plan has of each kind. */
+  readonly rounded: ByCategory<number>;
 }
 
 /**
  * Wishes for what is left of a week: what was done stays on its day, the days before `from` are over, and as little as
  * possible of the rest moves. A week counts in whole steps, so what was done is rounded to one; of a kind that was done
- * twice on a day the week has one session with the minutes of both.
+ * twice on a day the week has one session with the minutes of both. Of a kind that was done as much as was planned, or more,
+ * nothing is left to lay.
  */
 export function layRest({ wishes, days }: Pick<PlanWeek, 'wishes' | 'days'>, soFar: WeekSoFar): WeekWishes {
   const start = knownDay(soFar.start);
@@ -32,7 +35,7 @@ export function layRest({ wishes, days }: Pick<PlanWeek, 'wishes' | 'days'>, soF
     done,
     passed,
     pinned: wishes.pinned.filter((each) => each.day >= passed && !done.some(isAt(each))),
-    sessions: settledStill(wishes.sessions, done),
+    sessions: settled(wishes.sessions, done, soFar.rounded),
     before: days,
   };
 }
@@ -55,16 +58,27 @@ function placed({ done, step }: WeekSoFar, start: number): readonly PlacedSessio
 }
 
 /** Lengths settled for a kind hold on only while everything that was done of it is among them. */
-function settledStill(settled: WeekWishes['sessions'], done: readonly PlacedSession[]): WeekWishes['sessions'] {
-  const holds = (category: CategoryId): boolean => {
-    const left = [...(settled[category] ?? [])];
-    return done
-      .filter((each) => each.category === category)
-      .every(({ minutes }) => {
-        const index = left.indexOf(minutes);
-        if (index >= 0) left.splice(index, 1);
-        return index >= 0;
-      });
-  };
-  return Object.fromEntries(categoryIds.flatMap((id) => (settled[id] && holds(id) ? [[id, settled[id]]] : [])));
+function settled(
+  before: WeekWishes['sessions'],
+  done: readonly PlacedSession[],
+  rounded: ByCategory<number>,
+): WeekWishes['sessions'] {
+  const kinds = categoryIds.flatMap((id) => {
+    const lengths = done.filter(({ category }) => category === id).map(({ minutes }) => minutes);
+    const sum = lengths.reduce((all, minutes) => all + minutes, 0);
+    if (lengths.length > 0 && sum >= rounded[id]) return [[id, lengths] as const];
+    const wished = before[id];
+    return wished && isWithin(lengths, wished) ? [[id, wished] as const] : [];
+  });
+  return Object.fromEntries(kinds);
+}
+
+/** True where each length stands among others, as often as it is there. */
+function isWithin(lengths: readonly number[], others: readonly number[]): boolean {
+  const left = [...others];
+  return lengths.every((minutes) => {
+    const index = left.indexOf(minutes);
+    if (index >= 0) left.splice(index, 1);
+    return index >= 0;
+  });
 }

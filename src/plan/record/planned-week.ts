@@ -2,11 +2,13 @@ import type { Method } from '../../training/method/document.js';
 import { byCategory, categoryIds, type ByCategory } from '../../training/method/ids.js';
 import type { PlannedSession } from '../../training/record/match-sessions.js';
 import { isoDate, knownDay } from '../../training/season/iso-date.js';
+import { lay } from '../../training/week/lay.js';
 import type { Plan } from '../document.js';
 import type { SeasonWeek } from '../season/document.js';
 import { sessionsOf } from '../sessions-of.js';
 import { createWeekMaker } from '../week/create-week-maker.js';
 import type { PlanWeek } from '../week/document.js';
+import type { WeekSolver } from '../week/week-solver.js';
 import type { WeekWishes } from '../week/wishes.js';
 
 /** A week of the calendar as it is planned. */
@@ -30,7 +32,7 @@ export type WeekPlanner = (start: string) => PlannedWeek;
  * are given, its sessions are for any day. Each is worked out once.
  */
 export function weekPlanner(method: Method, plan: Plan): WeekPlanner {
-  const maker = createWeekMaker();
+  const maker = createWeekMaker(layIfItFits);
   const laid = (week: SeasonWeek): PlanWeek | null =>
     plan.week && maker.lay(method, plan, { picks: {}, week: wishesFor(plan.week.wishes, week.sessions) }).week;
   const make = (start: string): PlannedWeek => {
@@ -46,6 +48,12 @@ export function weekPlanner(method: Method, plan: Plan): WeekPlanner {
     return week;
   };
 }
+
+/** Nobody asks why a week of the season does not fit. */
+const layIfItFits: WeekSolver = (problem) => {
+  const laid = lay(problem);
+  return laid ? { state: 'laid', laid } : { state: 'nothing-fits', conflict: null };
+};
 
 const isSameSessions = (one: ByCategory<readonly number[]>, other: ByCategory<readonly number[]>): boolean =>
   categoryIds.every((id) => inOrder(one[id]) === inOrder(other[id]));

@@ -22,6 +22,7 @@ export interface Printing {
  * @returns false where the page around a frame forbids printing, or the frame cannot be made.
  */
 export async function printSheet(printing: Printing): Promise<boolean> {
+  const focused = focusAround(printing.place);
   const frame = await blankFrame(printing.place);
   const { contentDocument: inner, contentWindow: view } = frame;
   if (!inner || !view) {
@@ -29,17 +30,26 @@ export async function printSheet(printing: Printing): Promise<boolean> {
     return false;
   }
   fill(inner, view, printing);
-  view.addEventListener('afterprint', () => {
+  const end = (): void => {
+    const hadFocus = focusAround(frame) === frame;
     frame.remove();
-  });
+    if (hadFocus && focused instanceof HTMLElement) focused.focus({ preventScroll: true });
+  };
+  view.addEventListener('afterprint', end);
   view.focus();
   try {
     view.print();
     return true;
   } catch {
-    frame.remove();
+    end();
     return false;
   }
+}
+
+/** Where the focus is in the planner: with the frame it would be gone. */
+function focusAround(place: HTMLElement): Element | null {
+  const root = place.getRootNode();
+  return root instanceof ShadowRoot ? root.activeElement : null;
 }
 
 /** Browsers differ in when the first document of a frame is there to stay: all tell when it is loaded. */

@@ -187,17 +187,20 @@ export const paperStyles = css`
   }
 
   .paper .p-exercise {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr) auto 4.2em;
+    display: flex;
+    flex-wrap: wrap;
     gap: 0 0.8em;
   }
 
-  .paper .p-exercise b {
-    text-align: end;
+  .paper .p-exercise span:first-child {
+    flex: 1 1 11em;
   }
 
   .paper .p-exercise span:last-child {
+    flex: none;
+    min-inline-size: 4.2em;
     color: var(--pale);
+    white-space: nowrap;
   }
 
   .paper .p-pause {

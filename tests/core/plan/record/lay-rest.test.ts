@@ -18,12 +18,14 @@ import { daysOf, placesOf, planned, problemOf, roomy, weekOf } from '../week/wee
 
 const start = dates.mon;
 const step = 5;
+/** More than anybody does in these weeks. */
+const much = byCategory(() => 2000);
 /** Wishes for the rest of a week of seven days, on which each of the first days has a session. */
 const rest = (
   done: readonly DoneSession[],
   from: string,
   week: Pick<PlanWeek, 'wishes' | 'days'> = sevenDays,
-): WeekWishes => layRest(week, { done, start, from, step });
+): WeekWishes => layRest(week, { done, start, from, step, rounded: much });
 
 describe('wishes for the rest of a week', () => {
   test('are those there were, where nothing was done and no day is over', () => {
@@ -108,7 +110,7 @@ describe('wishes for the rest of a week', () => {
 
   test('are none that the step of a method cannot have', () => {
     // 206 steps of seven minutes would be more than a day has.
-    const { done } = layRest(sevenDays, { done: [did('cross', 1440, 'mon')], start, from: dates.tue, step: 7 });
+    const { done } = layRest(sevenDays, { done: [did('cross', 1440, 'mon')], start, from: dates.tue, step: 7, rounded: much });
     expect(done).toEqual([session('cross', 1435, 0)]);
   });
 
@@ -121,6 +123,7 @@ describe('the rest of a week, laid by the search', () => {
   /** Four hours on seven days of two hours each, of which two are over. */
   const request = { hours: 4 } as const;
   const week = weekOf(roomy, request);
+  const { rounded } = planned(roomy, request);
 
   test('is the week as it was, where all was done as it was planned', () => {
     const done = daysOf(week)
@@ -129,23 +132,34 @@ describe('the rest of a week, laid by the search', () => {
         sessions.map((each) => ({ ...each, date: civilText(civilDay(start) + day), effort: 3 })),
       );
     expect(done.length).toBeGreaterThan(0);
-    const again = weekOf(layRest(week, { done, start, from: dates.thu, step }), request);
+    const again = weekOf(layRest(week, { done, start, from: dates.thu, step, rounded }), request);
     expect(again.days).toEqual(week.days);
   });
 
   test('has what was not done on days to come', () => {
-    const again = weekOf(layRest(week, { done: [], start, from: dates.wed, step }), request);
+    const again = weekOf(layRest(week, { done: [], start, from: dates.wed, step, rounded }), request);
     expect(daysOf(again).slice(0, 2)).toEqual([[], []]);
-    const { rounded } = planned(roomy, request);
     for (const id of categoryIds) {
       const minutes = placesOf(again, id).reduce((sum, [, each]) => sum + each, 0);
       expect(Math.abs(minutes - rounded[id])).toBeLessThanOrEqual(10);
     }
   });
 
+  test.each([
+    ['more of one session', [did('slow', 85, 'mon')], 'slow'],
+    ['twice as much', [did('tempo', 60, 'mon')], 'tempo'],
+    ['more sessions', [did('slow', 40, 'mon'), did('slow', 40, 'tue'), did('slow', 40, 'wed')], 'slow'],
+    ['just as much', [did('strength', 75, 'tue')], 'strength'],
+  ] as const)('has no more of a kind of which more was done than planned: %s', (_, done, kind) => {
+    const again = weekOf(layRest(week, { done, start, from: dates.thu, step, rounded }), request);
+    expect(again.state).toBe('laid');
+    expect(again.sessions[kind]).toEqual(done.map(({ minutes }) => minutes));
+    for (const id of categoryIds.filter((other) => other !== kind)) expect(again.sessions[id]).not.toEqual([]);
+  });
+
   test('has less of a kind by what was done of it', () => {
     const done = [did('slow', 40, 'mon')];
-    const again = weekOf(layRest(week, { done, start, from: dates.tue, step }), request);
+    const again = weekOf(layRest(week, { done, start, from: dates.tue, step, rounded }), request);
     const [first, ...others] = placesOf(again, 'slow');
     expect(first).toEqual([0, 40]);
     // Of 70 minutes 30 are left, or up to ten more or less.
@@ -196,11 +210,11 @@ describe('the rest of any week', { timeout: patience }, () => {
     const { tolerance_minutes, tolerance_share } = builtInMethod.rounding;
     fc.assert(
       fc.property(anyRests, ({ runner, wishes: asked, done, from }) => {
-        const { week } = valueOf(planner.plan({ ...runner, week: asked }));
+        const { week, rounded: before } = valueOf(planner.plan({ ...runner, week: asked }));
         if (!week) throw new Error('a week was asked for');
-        const before = structuredClone({ week, done });
-        const so = layRest(week, { done, start, from, step });
-        expect({ week, done }).toEqual(before);
+        const given = structuredClone({ week, done });
+        const so = layRest(week, { done, start, from, step, rounded: before });
+        expect({ week, done }).toEqual(given);
         expect(valueOf(readWishes(JSON.parse(JSON.stringify(so)), builtInMethod))).toEqual(so);
 
         const { week: again, rounded } = valueOf(planWeek({ ...runner, week: so }));
