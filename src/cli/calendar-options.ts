@@ -3,7 +3,7 @@ import { scenarioLimits } from '../plan/scenarios/document.js';
 import type { Problem } from '../problem.js';
 import type { EventGround } from '../words/handout/calendar-events.js';
 import type { DayTimes } from '../words/handout/start-times.js';
-import type { HandoutFaults } from './hand-over.js';
+import type { OptionFaults } from './option-faults.js';
 import type { ArgumentFault } from './read-arguments.js';
 import type { Session } from './session.js';
 
@@ -17,7 +17,7 @@ export function eventsAsked({ options }: Pick<Session, 'options'>): Pick<EventGr
 }
 
 /** What is wrong with them. */
-export function eventFaults({ options }: Pick<Session, 'options'>): HandoutFaults {
+export function eventFaults({ options }: Pick<Session, 'options'>): OptionFaults {
   const { name, contact, at, early } = options;
   const problems: readonly Problem[] = [
     ...tooLong('--name', name, scenarioLimits.name),

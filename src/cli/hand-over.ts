@@ -1,20 +1,13 @@
 import { toldIn, type Told } from '../plan/handout/concrete-plan.js';
 import { weekPlanner, type PlannedWeek, type WeekPlanner } from '../plan/record/planned-week.js';
 import type { Plan } from '../plan.js';
-import type { Problem } from '../problem.js';
 import type { Method } from '../training/method/document.js';
 import { handoutAsked, mondayAsked, weekFaults } from './handout-options.js';
+import { faultLines, type OptionFaults } from './option-faults.js';
 import { planAsked } from './plan-answer.js';
 import { plannerOf } from './planner-of.js';
 import { printable, withoutSoftHyphens } from './printable.js';
-import type { ArgumentFault } from './read-arguments.js';
-import { exitCodes, problemLines, refuse, type Session } from './session.js';
-
-/** What is wrong with options, by shared words and by those of the command. */
-export interface HandoutFaults {
-  readonly problems: readonly Problem[];
-  readonly faults: readonly ArgumentFault[];
-}
+import { exitCodes, refuse, type Session } from './session.js';
 
 /** A plan that is handed over: one week of it, or its season. */
 export interface Handed {
@@ -28,7 +21,7 @@ export interface Handed {
 
 interface Making {
   /** What is wrong with options of its own. */
-  readonly own: HandoutFaults;
+  readonly own: OptionFaults;
   /** The text of the file, and the weeks that it has session by session; null where there is nothing to write. */
   readonly write: (handed: Handed) => { readonly text: string; readonly weeks: readonly PlannedWeek[] } | null;
 }
@@ -38,7 +31,7 @@ export async function handOver(session: Session, { own, write }: Making): Promis
   const planner = await plannerOf(session);
   if (!planner.ok) return refuse(session, planner.lines);
   const plan = planAsked(session, planner.value, handoutAsked(session));
-  const faults = [...[weekFaults(session), own].flatMap((each) => faultLines(session, each))];
+  const faults = [weekFaults(session), own].flatMap((each) => faultLines(session.speech, each));
   const lines = [...faults, ...(plan.ok ? [] : plan.lines)];
   if (!plan.ok || lines.length > 0) return refuse(session, lines);
   const { method } = planner.value;
@@ -49,11 +42,6 @@ export async function handOver(session: Session, { own, write }: Making): Promis
   if (plan.value.week) noteAnyDay(session, file.weeks);
   return exitCodes.done;
 }
-
-const faultLines = ({ speech }: Session, { problems, faults }: HandoutFaults): readonly string[] => [
-  ...problemLines(speech, problems),
-  ...faults.map(({ key, values }) => speech.texts.say(key, values)),
-];
 
 /** Days were given: who finds none of them in the file has to know why. */
 function noteAnyDay({ io, speech: { words, texts } }: Session, weeks: readonly PlannedWeek[]): void {

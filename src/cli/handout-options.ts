@@ -1,8 +1,7 @@
 import { faultyDate } from '../plan/faulty-date.js';
 import type { Problem } from '../problem.js';
-import { isoDate, knownDay, mondayOf, dateRange, mondayDate } from '../training/season/iso-date.js';
-import { dayCount } from '../training/week/day-sets.js';
-import type { HandoutFaults } from './hand-over.js';
+import { dateRange, isoDate, knownDay, mondayDate, mondayOf } from '../training/season/iso-date.js';
+import type { OptionFaults } from './option-faults.js';
 import type { Asked } from './plan-answer.js';
 import { runningAsked } from './running-options.js';
 import { seasonAsked, seasonOptionsIn } from './season-options.js';
@@ -24,7 +23,7 @@ export function handoutAsked(session: Session): Asked {
 const ofOneWeek = ['phase', 'week-of'] as const;
 
 /** What is wrong with the week, or with asking for a season. */
-export function weekFaults(session: Pick<Session, 'options'>): HandoutFaults {
+export function weekFaults(session: Pick<Session, 'options'>): OptionFaults {
   const { options } = session;
   const season = seasonOptionsIn(session);
   const date = options['week-of'];

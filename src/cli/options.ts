@@ -54,7 +54,7 @@ export const allOptions = {
   minutes: { type: 'string', value: 'MINUTES', of: ofSets },
   form: { type: 'string', value: 'PATTERN=MOVEMENT,…', of: ofSets },
   lifted: { type: 'string', value: 'MOVEMENT:KILOGRAMSxREPETITIONS,…', of: ofSets },
-  age: { type: 'string', value: 'YEARS', of: ['running', 'checks', ...ofSets] },
+  age: { type: 'string', value: 'YEARS', of: ['running', 'strength', 'checks'] },
   'highest-heart': { type: 'string', value: 'BEATS', of: ['running'] },
   'resting-heart': { type: 'string', value: 'BEATS', of: ['running'] },
   weight: { type: 'string', value: 'KILOGRAMS', of: ['running'] },

@@ -47,9 +47,7 @@ export function planAsked(
   const plan = planner.plan({ ...requestOf(session), ...request });
   const all = [...problems, ...(plan.ok ? [] : plan.problems.map(asOption))];
   if (plan.ok && all.length === 0) return plan;
-  // Two parts of a plan may ask for the same.
-  const lines = problemLines(speech, all, (path) => optionOf(speech.words, path));
-  return { ok: false, lines: [...new Set(lines)] };
+  return { ok: false, lines: problemLines(speech, all, (path) => optionOf(speech.words, path)) };
 }
 
 /** A part of a plan that was asked for. */

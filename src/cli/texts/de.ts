@@ -65,7 +65,7 @@ export const german: Readonly<Record<keyof typeof english, string>> = {
   'option.early':
     'wann die erste von mehreren Einheiten eines Tages anfängt, vor der Zeit von --at; {start}, wo nichts angegeben ist',
   'note.any-day':
-    'In diesen Wochen passen die Einheiten nicht auf die angegebenen Tage und gelten dort für irgendeinen Tag: {weeks}.',
+    'Wochen, deren Einheiten für irgendeinen Tag gelten, weil sie nicht auf die angegebenen Tage passen: {weeks}.',
 
   'season.dates':
     'Tage werden als 2027-04-11 geschrieben. Zwei von date, start und weeks genügen; mit einem davon hat die Saison die üblichen Wochen der Methode. Was fehlt, ist wie in der Methode.',

@@ -58,8 +58,7 @@ export const english = {
   'option.contact': 'whom to ask, at the end of every event; {most} characters at most',
   'option.at': 'when sessions begin, such as 18:00; they have whole days where left out',
   'option.early': 'when the first of several sessions of a day begins, before the time of --at; {start} where left out',
-  'note.any-day':
-    'The sessions do not fit on the days given in these weeks, and are for any day there: {weeks}.',
+  'note.any-day': 'Weeks of which the sessions are for any day, as they do not fit on the days given: {weeks}.',
 
   'season.dates':
     'Dates are written as 2027-04-11. Two of date, start and weeks are enough; with one of them the season has the method’s usual weeks. What is left out is as the method has it.',

@@ -71,6 +71,6 @@ function add({ words, desk }: RecordView, form: HTMLFormElement, days: readonly 
     if (!category || !date) return;
     desk.act(addDone(desk.sessions, { date, category, minutes, effort: null }), field);
     // What could not be added stays as it was typed.
-    if (!desk.drafts.has(id)) form.reset();
+    if (!desk.isFull) form.reset();
   }
 }

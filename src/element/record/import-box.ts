@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { mergeDone } from '../../plan/record/acts.js';
+import type { Problem } from '../../problem.js';
 import { recordLimits } from '../../training/record/done-session.js';
 import { beginTyping, endTyping, typedText } from '../parts/typed-text.js';
 import { importMapping } from './import-mapping.js';
@@ -9,7 +10,7 @@ import { vocabularyOf } from './vocabulary.js';
 
 /** Brings sessions in from a table: what it shows is what it understood, line by line, before anything is taken over. */
 export function importBox(view: RecordView): TemplateResult {
-  const { words, method, details, desk } = view;
+  const { words, method, desk } = view;
   const { tables } = desk;
   const vocabulary = (): ReturnType<typeof vocabularyOf> => vocabularyOf(words, method);
   return html`<p class="hint" id="record-paste-about">${words.say('record.in.about')}</p>
@@ -43,9 +44,18 @@ export function importBox(view: RecordView): TemplateResult {
       />
     </label>
     <div role="status">
-      ${tables.problems.map((problem) => html`<p class="wrong">${details.sayProblem(words, problem)}</p>`)}
+      ${tables.problems.map((problem) => html`<p class="wrong">${tableProblem(view, problem)}</p>`)}
     </div>
     ${tables.sessions ? html`${importMapping(view)} ${importResult(view)} ${takeOver(view)}` : nothing}`;
+}
+
+/** What is wrong with the table as a whole. */
+function tableProblem({ words, details }: RecordView, problem: Problem): string {
+  const most = { most: Number(problem.allowed['most']) };
+  if (problem.code === 'missing') return words.say('record.in.nothing');
+  if (problem.code !== 'too-long') return details.sayProblem(words, problem);
+  if (problem.path === 'rows') return words.say('record.in.too-many-lines', most);
+  return words.say(problem.path === 'columns' ? 'record.in.too-many-columns' : 'record.in.too-long', most);
 }
 
 /** Takes over what was understood and is not there yet. */

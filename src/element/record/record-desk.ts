@@ -35,6 +35,7 @@ export class RecordDesk implements Desk, LatePanel {
   start = mondayDate(today());
   message = '';
   notCopied: string | null = null;
+  isFull = false;
   readonly tables = new TableDesk(() => {
     this.#update();
   });
@@ -71,16 +72,20 @@ export class RecordDesk implements Desk, LatePanel {
   put(sessions: readonly DoneSession[]): void {
     this.sessions = sessions;
     this.drafts = new Map();
+    this.isFull = false;
+    this.notCopied = null;
     this.message = '';
   }
 
   act(sessions: readonly DoneSession[], field?: TypedField): void {
     if (sessions.length > recordLimits.sessions) {
-      const allowed = { most: recordLimits.sessions };
-      this.refuse({ path: 'record', value: sessions.length, code: 'too-long', allowed }, field);
+      this.isFull = true;
+      this.say('record.full', { most: recordLimits.sessions });
       return;
     }
     if (field) this.forget(field.id);
+    this.isFull = false;
+    this.notCopied = null;
     this.message = '';
     this.sessions = sessions;
     this.#update();

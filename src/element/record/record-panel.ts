@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { categoryIds } from '../../training/method/ids.js';
 import { isoDate, knownDay } from '../../training/season/iso-date.js';
+import { recordLimits } from '../../training/record/done-session.js';
 import { tallyWeek } from '../../training/record/week-tally.js';
 import { recordHeadline } from '../../words/record/record-headline.js';
 import { box } from '../concrete/box.js';
@@ -23,7 +24,9 @@ export function recordPanel(view: RecordView): TemplateResult {
       <p class="lead">${recordHeadline(words, method, { start: desk.start, tally })}</p>
     </header>
     ${weekSteps(view)} ${isEmpty ? html`<p class="quiet">${words.say('record.empty')}</p>` : sessionList(view)}
-    ${addForm(view)} ${kindsTable(view, tally)} ${layRestPart(view)}
+    ${addForm(view)}
+    ${desk.isFull ? html`<p class="wrong">${words.say('record.full', { most: recordLimits.sessions })}</p>` : nothing}
+    ${kindsTable(view, tally)} ${layRestPart(view)}
     <div class="visually-hidden" role="status">${desk.message}</div>
     <div class="boxes">
       ${box(view, 'record', 'weeks', () => weeksTable(view))} ${box(view, 'record', 'in', () => importBox(view))}

@@ -15,6 +15,8 @@ export interface RecordDesk extends FieldDesk<readonly DoneSession[]> {
   readonly today: string;
   /** What a listener is told. */
   readonly message: string;
+  /** True where the last act would have made the record longer than it can be. */
+  readonly isFull: boolean;
   /** False where the page shows no days. */
   readonly canLay: boolean;
   /** The table that is being brought in. */

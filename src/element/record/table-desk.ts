@@ -37,13 +37,16 @@ export class TableDesk {
   /** Reads a file from a disk. */
   async takeFile(file: File, vocabulary: Vocabulary): Promise<void> {
     // A character has one byte and more: what is longer cannot be read anyway.
-    if (file.size <= 4 * tableLimits.characters) {
-      this.take(await file.text(), vocabulary);
+    const isShort = file.size <= 4 * tableLimits.characters;
+    const text = isShort ? await file.text() : '';
+    if (text.trim() !== '') {
+      this.take(text, vocabulary);
       return;
     }
     this.clear();
     const allowed = { most: tableLimits.characters };
-    this.problems = [{ path: file.name, value: file.size, code: 'too-long', allowed }];
+    const problem = isShort ? ({ code: 'missing', allowed: {} } as const) : ({ code: 'too-long', allowed } as const);
+    this.problems = [{ path: '', value: file.name, ...problem }];
     this.#update();
   }
 

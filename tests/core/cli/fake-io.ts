@@ -8,17 +8,18 @@ export interface Ran {
   readonly errors: string;
 }
 
-/** The world around a run: files by their paths, what stands on standard input, and the day it is. */
+/** The world around a run: files by their paths, what stands on standard input, the day and the instant it is. */
 export interface World {
   readonly files?: Readonly<Record<string, string>>;
   readonly input?: string;
   readonly today?: string;
+  readonly now?: string;
 }
 
 /** Runs the command without a process. */
 export async function ran(
   argv: readonly string[],
-  { files = {}, input = '', today = '2027-04-11' }: World = {},
+  { files = {}, input = '', today = '2027-04-11', now = '20270411T093000Z' }: World = {},
 ): Promise<Ran> {
   const written = { output: '', errors: '' };
   const io: CliIo = {
@@ -29,6 +30,7 @@ export async function ran(
     },
     readInput: () => Promise.resolve(input),
     today: () => today,
+    now: () => now,
     version: () => Promise.resolve('1.2.3'),
     write: (text) => (written.output += text),
     writeError: (text) => (written.errors += text),

@@ -192,15 +192,18 @@ export const paperStyles = css`
     gap: 0 0.8em;
   }
 
-  .paper .p-exercise span:first-child {
-    flex: 1 1 11em;
+  .paper .p-exercise > :first-child {
+    flex: 1 1 9em;
   }
 
-  .paper .p-exercise span:last-child {
-    flex: none;
-    min-inline-size: 4.2em;
+  .paper .p-exercise > :last-child {
+    margin-inline-start: auto;
+    text-align: end;
+  }
+
+  .paper .p-exercise small {
+    font-size: 1em;
     color: var(--pale);
-    white-space: nowrap;
   }
 
   .paper .p-pause {

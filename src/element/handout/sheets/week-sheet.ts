@@ -87,7 +87,10 @@ const blockItem = ({ exercises, rest }: BlockText): TemplateResult =>
   html`<li>
     ${exercises.map(
       ({ name, sets, effort }) =>
-        html`<p class="p-exercise"><span>${name}</span> <b>${sets}</b> <span>${effort}</span></p>`,
+        html`<p class="p-exercise">
+          <span>${name}</span>
+          <span><b>${sets}</b>${effort === '' ? nothing : html` <small>${effort}</small>`}</span>
+        </p>`,
     )}
     ${rest === '' ? nothing : html`<p class="p-pause">${rest}</p>`}
   </li>`;
