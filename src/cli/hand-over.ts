@@ -6,7 +6,7 @@ import { handoutAsked, mondayAsked, weekFaults } from './handout-options.js';
 import { faultLines, type OptionFaults } from './option-faults.js';
 import { planAsked } from './plan-answer.js';
 import { plannerOf } from './planner-of.js';
-import { printable, withoutSoftHyphens } from './printable.js';
+import { printable } from './printable.js';
 import { exitCodes, refuse, type Session } from './session.js';
 
 /** A plan that is handed over: one week of it, or its season. */
@@ -38,7 +38,7 @@ export async function handOver(session: Session, { own, write }: Making): Promis
   const weeks = weekPlanner(method, plan.value);
   const file = write({ method, plan: plan.value, told: toldIn(plan.value), weeks, monday: mondayAsked(session) });
   if (!file) return refuse(session, [session.speech.words.say('handout.no-sessions')]);
-  session.io.write(withoutSoftHyphens(file.text));
+  session.io.write(file.text);
   if (plan.value.week) noteAnyDay(session, file.weeks);
   return exitCodes.done;
 }

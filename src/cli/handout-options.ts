@@ -13,7 +13,7 @@ export function handoutAsked(session: Session): Asked {
   const isSeason = seasonOptionsIn(session).length > 0;
   const parts = [runningAsked(session), strengthAsked(session), ...(isSeason ? [seasonAsked(session)] : [])];
   return {
-    request: Object.assign({}, ...parts.map(({ request }) => request)) as Asked['request'],
+    request: Object.fromEntries(parts.flatMap(({ request }) => Object.entries(request))),
     problems: parts.flatMap(({ problems }) => problems),
     asOption: (problem) => parts.reduce((told, { asOption }) => asOption(told), problem),
   };

@@ -61,6 +61,7 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
   #view: FullView | null = null;
   #weeks: { readonly of: Plan; readonly planner: WeekPlanner } | null = null;
   #isLinkLookedFor = false;
+  #hasGone = false;
 
   constructor(seat: HandoutSeat) {
     this.#seat = seat;
@@ -99,7 +100,7 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
   }
 
   act(change: HandoutChange, field?: TypedField): void {
-    const [problem] = [...faultyDate('start', change.start), ...faultyTimes(change)];
+    const [problem] = [...faultyDate('start', change.start), ...faultyTimes(change, this.choices)];
     if (problem) {
       this.refuse(problem, field);
       return;
@@ -161,7 +162,14 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
       this.say({ key: 'handout.faulty-file', problems: [problem] });
       return;
     }
-    await this.open(await file.text());
+    const text = await file.text().catch(() => null);
+    if (text === null) {
+      // A folder, or a file that is gone.
+      this.say({ key: 'handout.unreadable', values: { name: file.name } });
+      return;
+    }
+    this.offered = [];
+    await this.open(text);
   }
 
   async open(text: string): Promise<void> {
@@ -170,7 +178,8 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
     const several = readKeptText(text);
     if (several) {
       this.offered = several.ok ? several.value : [];
-      this.say(several.ok ? { key: 'handout.several' } : { key: 'handout.faulty-file', problems: several.problems });
+      const key = this.offered.length > 0 ? 'handout.several' : 'handout.none-in-it';
+      this.say(several.ok ? { key } : { key: 'handout.faulty-file', problems: several.problems });
       return;
     }
     await this.#use(readPlanFileText(text, method), { opened: 'handout.opened', faulty: 'handout.faulty-file' });
@@ -181,6 +190,8 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
     if (!before) return;
     this.#before = null;
     await this.#put(before);
+    // The button is gone.
+    this.#hasGone = true;
     this.say({ key: 'handout.went-back' });
   }
 
@@ -194,6 +205,8 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
     const content = handoutPanel({ ...view, host: this.#seat.host, desk: this, weeks, told: toldIn(view.plan) });
     render(content, container, { host: this.#seat.host });
     this.#drop.listen(container);
+    if (this.#hasGone) container.querySelector<HTMLElement>('#handout-title')?.focus({ preventScroll: true });
+    this.#hasGone = false;
     if (!this.#isLinkLookedFor) {
       this.#isLinkLookedFor = true;
       this.#openLink();
@@ -264,12 +277,16 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
 /** What is dropped is told from a plan by its name: browsers do not agree on types. */
 const isTable = ({ name }: File): boolean => /\.(csv|tsv|txt)$/i.test(name);
 
-/** Times of day that are none: a field for times gives an empty text then. */
-function faultyTimes({ usual, early }: HandoutChange): Problem[] {
+/** Times of day that are none (a field for times gives an empty text then), or that are in the wrong order. */
+function faultyTimes({ usual, early }: HandoutChange, now: HandoutChoices): Problem[] {
   const isTime = (text: string): boolean => /^([01]\d|2[0-3]):[0-5]\d$/.test(text);
-  return Object.entries({ usual, early })
+  const none = Object.entries({ usual, early })
     .filter(([, text]) => text !== undefined && !isTime(text))
-    .map(([path, value]) => ({ path, value, code: 'wrong-type', allowed: { expected: 'time-of-day' } }));
+    .map(([path, value]): Problem => ({ path, value, code: 'wrong-type', allowed: { expected: 'time-of-day' } }));
+  const order = { early: early ?? now.early, usual: usual ?? now.usual };
+  if (none.length > 0 || order.early < order.usual) return none;
+  const value = early ?? usual;
+  return [{ path: 'early', value, code: 'wrong-order', allowed: { before: order.early, after: order.usual } }];
 }
 
 /** A plan that is handed over from Friday on is for the week to come. */

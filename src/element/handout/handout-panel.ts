@@ -14,7 +14,7 @@ import { paperSheet } from './sheets/paper-sheet.js';
 export function handoutPanel(view: HandoutView): TemplateResult {
   const { words, desk } = view;
   return html`<header>
-      <h3 class="panel-title" id="handout-title">${words.say('handout.title')}</h3>
+      <h3 class="panel-title" id="handout-title" tabindex="-1">${words.say('handout.title')}</h3>
       <p class="lead">${lead(view)}</p>
     </header>
     ${handoutFields(view)} ${tools(view)} ${messageLine(view)}

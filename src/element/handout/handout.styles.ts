@@ -33,6 +33,7 @@ export const handoutStyles = css`
 
   .handout-note textarea,
   .by-hand {
+    font: inherit;
     inline-size: 100%;
     padding: 8px;
     text-align: start;
@@ -127,5 +128,26 @@ export const handoutStyles = css`
     border: 0;
     opacity: 0;
     pointer-events: none;
+  }
+
+  /* Where the page around is printed, of this panel only the sheet is. */
+  @media print {
+    .handout > :not(.boxes),
+    .handout .box:not(.handout-look),
+    .handout-look > summary {
+      display: none;
+    }
+
+    .handout .box {
+      border: 0;
+    }
+
+    .desk-top,
+    .desk-top .paper {
+      padding: 0;
+      background: none;
+      box-shadow: none;
+      max-inline-size: none;
+    }
   }
 `;

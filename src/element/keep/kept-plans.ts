@@ -68,7 +68,7 @@ export class KeptPlans {
   /** Does something with the database, then looks again: what is shown is what is there. */
   async #do(message: KeepMessage | null, act: (shelf: Shelf) => Promise<void>): Promise<void> {
     try {
-      const shelf = await import('./shelf.js');
+      const { shelf } = await import('./shelf.js');
       await act(shelf);
       this.plans = await shelf.keptPlans();
       this.#say(message);
@@ -87,7 +87,7 @@ export class KeptPlans {
   }
 }
 
-type Shelf = typeof import('./shelf.js');
+type Shelf = (typeof import('./shelf.js'))['shelf'];
 
 /** The message in words. */
 export const keepMessage = (words: Words, { key, name = '' }: KeepMessage): string =>

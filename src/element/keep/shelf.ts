@@ -11,7 +11,7 @@ const store = 'plans';
 const version = 1;
 
 /** All that is kept, by name; none, and no database, where nothing was ever kept. */
-export async function keptPlans(): Promise<readonly KeptPlan[]> {
+async function keptPlans(): Promise<readonly KeptPlan[]> {
   const opened = await open(false);
   if (!opened) return [];
   try {
@@ -23,7 +23,7 @@ export async function keptPlans(): Promise<readonly KeptPlan[]> {
 }
 
 /** Keeps a plan, in place of one with the same name. */
-export async function keep(plan: KeptPlan): Promise<void> {
+async function keep(plan: KeptPlan): Promise<void> {
   const opened = await open(true);
   try {
     await opened?.put(store, plan);
@@ -33,7 +33,7 @@ export async function keep(plan: KeptPlan): Promise<void> {
 }
 
 /** Takes one out; with the last one the database goes too. */
-export async function takeOut(name: string): Promise<void> {
+async function takeOut(name: string): Promise<void> {
   const opened = await open(false);
   if (!opened) return;
   try {
@@ -46,7 +46,7 @@ export async function takeOut(name: string): Promise<void> {
 }
 
 /** Wipes everything: the database itself is deleted. Waits until other pages of this site have let go of it. */
-export async function wipe(): Promise<void> {
+async function wipe(): Promise<void> {
   await deleteDB(database);
 }
 
@@ -79,3 +79,6 @@ const isKept = (value: unknown): value is KeptPlan =>
   typeof value.kept === 'string' &&
   'text' in value &&
   typeof value.text === 'string';
+
+/** What can be done with the plans of this device. */
+export const shelf = { keptPlans, keep, takeOut, wipe };

@@ -184,4 +184,10 @@ export const recordStyles = css`
     padding-inline-start: 12px;
     overflow-wrap: anywhere;
   }
+
+  @media print {
+    .record :is(.toolbar, .record-add, .record-rest, .boxes) {
+      display: none;
+    }
+  }
 `;

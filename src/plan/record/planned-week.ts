@@ -27,7 +27,8 @@ export interface PlannedWeek {
 export type WeekPlanner = (start: string) => PlannedWeek;
 
 /**
- * The weeks of a plan, from their Mondays: as the season has them where it reaches, else as the week on show. A week of
+ * The weeks of a plan, from their Mondays: as the season has them where it reaches, else as the week on show; a week
+ * of the season that is on show is as it is shown. A week of
  * the season is laid on the days that the plan has, by the same search as the week on show; where nothing fits, or no days
  * are given, its sessions are for any day. Each is worked out once.
  */
@@ -37,7 +38,7 @@ export function weekPlanner(method: Method, plan: Plan): WeekPlanner {
     plan.week && maker.lay(method, plan, { picks: {}, week: wishesFor(plan.week.wishes, week.sessions) }).week;
   const make = (start: string): PlannedWeek => {
     const season = plan.season?.weeks.find((week) => week.start === start) ?? null;
-    const isOnShow = !season || isSameSessions(season.sessions, plan.sessions);
+    const isOnShow = !season || isShownBy(plan, season);
     const planned = isOnShow ? plan : planOf(plan, season, laid(season));
     return { start, season, plan: planned, sessions: onDates(planned, start) };
   };
@@ -54,6 +55,10 @@ const layIfItFits: WeekSolver = (problem) => {
   const laid = lay(problem);
   return laid ? { state: 'laid', laid } : { state: 'nothing-fits', conflict: null };
 };
+
+/** True where the planner has this week: what of its minutes was cut otherwise, by the days or by hand, is the same week. */
+const isShownBy = ({ inputs, sessions }: Plan, week: SeasonWeek): boolean =>
+  inputs.phase === week.phase && (inputs.hours === week.hours || isSameSessions(sessions, week.sessions));
 
 const isSameSessions = (one: ByCategory<readonly number[]>, other: ByCategory<readonly number[]>): boolean =>
   categoryIds.every((id) => inOrder(one[id]) === inOrder(other[id]));

@@ -2,13 +2,14 @@ import type { Told } from '../../plan/handout/concrete-plan.js';
 import type { PlannedWeek, WeekPlanner } from '../../plan/record/planned-week.js';
 import type { PlanSeason, SeasonWeek } from '../../plan/season/document.js';
 import type { Method } from '../../training/method/document.js';
-import { categoryIds } from '../../training/method/ids.js';
+import { categoryIds, type ByCategory } from '../../training/method/ids.js';
 import { isoDate, knownDay } from '../../training/season/iso-date.js';
 import { dayCount } from '../../training/week/day-sets.js';
 import { categoryTitle } from '../category-name.js';
 import { phaseText } from '../season/phase-text.js';
 import type { Words } from '../words.js';
 import { eventId } from './event-id.js';
+import { plainText } from './plain-text.js';
 import type { SessionText } from './session-text.js';
 import { startTimes, type DayTimes } from './start-times.js';
 import { weekText } from './week-text.js';
@@ -52,7 +53,7 @@ export function weekEvents(words: Words, ground: EventGround, week: PlannedWeek)
       const start = starts?.[place];
       return {
         uid: eventId(ground.name, `${week.start}-${session.category}-${count}`),
-        title: words.say('handout.event', { what: session.title, length: session.length }),
+        title: plainText(words.say('handout.event', { what: session.title, length: session.length })),
         notes: notesOf(words, ground, sessionLines(session)),
         date: isoDate(knownDay(week.start) + index),
         days: 1,
@@ -68,12 +69,13 @@ export function seasonEvents(
   ground: EventGround,
   { season, weeks }: { readonly season: PlanSeason; readonly weeks: WeekPlanner },
 ): readonly EventText[] {
-  const raced = season.weeks.flatMap((week) => week.events);
+  // A season may lead to a day without a race.
+  const raced = season.weeks.flatMap((week) => week.events).filter(({ event }) => event !== 'none');
   return [
     ...season.weeks.flatMap(({ start }) => weekEvents(words, ground, weeks(start))),
     ...raced.map(({ date, event }): EventText => ({
       uid: eventId(ground.name, `${date}-event`),
-      title: words.capital(words.say(`event.${event}`)),
+      title: plainText(words.capital(words.say(`event.${event}`))),
       notes: notesOf(words, ground, []),
       date,
       days: 1,
@@ -89,7 +91,7 @@ const sessionLines = ({ effort, how, sets }: SessionText): readonly string[] => 
 ];
 
 function notesOf(words: Words, { contact }: EventGround, lines: readonly string[]): string {
-  return [...lines, words.say('caution.short'), ...(contact === '' ? [] : [contact])].join('\n');
+  return plainText([...lines, words.say('caution.short'), ...(contact === '' ? [] : [contact])].join('\n'));
 }
 
 /** What a week is made of, where its sessions are for any day. */
@@ -106,16 +108,21 @@ function wholeWeek(
   );
   return {
     uid: eventId(ground.name, `${start}-week`),
-    title: words.say('handout.event', {
-      what: season ? phaseTitle(words, season) : words.say('handout.event.week'),
-      length: words.hoursShort(plan.inputs.hours),
-    }),
+    title: plainText(
+      words.say('handout.event', {
+        what: season ? phaseTitle(words, season) : words.say('handout.event.week'),
+        length: words.hoursShort(minutesOf(plan.sessions) / 60),
+      }),
+    ),
     notes: notesOf(words, ground, [lead, ...lines]),
     date: start,
     days: dayCount,
     time: null,
   };
 }
+
+const minutesOf = (sessions: ByCategory<readonly number[]>): number =>
+  categoryIds.reduce((sum, id) => sum + sessions[id].reduce((all, minutes) => all + minutes, 0), 0);
 
 const phaseTitle = (words: Words, week: SeasonWeek): string =>
   `${words.say('season.week-number', { number: week.number })}, ${phaseText(words, week)}`;

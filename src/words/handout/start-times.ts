@@ -8,19 +8,22 @@ export interface DayTimes {
 
 /**
  * When each session of a day begins, in the order of the day: the only one at the usual time; of several the first early,
- * the second at the usual time, and every other when the one before it ends.
+ * the second at the usual time or when the first ends, and every other when the one before it
+ * ends.
  *
  * @example startTimes([{ minutes: 45 }, { minutes: 30 }], { usual: '18:00', early: '07:00' }) // ['07:00', '18:00']
  */
 export function startTimes(sessions: readonly { readonly minutes: number }[], times: DayTimes): readonly string[] {
   if (sessions.length < 2) return sessions.map(() => times.usual);
-  let next = minuteOf(times.usual);
-  return sessions.map(({ minutes }, place) => {
-    if (place === 0) return times.early;
+  const [first, ...others] = sessions;
+  // A long first one may go on beyond the usual time.
+  let next = Math.max(minuteOf(times.usual), minuteOf(times.early) + (first?.minutes ?? 0));
+  const later = others.map(({ minutes }) => {
     const start = next;
     next += minutes;
     return clock(start);
   });
+  return [times.early, ...later];
 }
 
 const minutesInADay = 1440;

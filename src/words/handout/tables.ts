@@ -6,6 +6,7 @@ import { categoryTitle } from '../category-name.js';
 import { phaseText } from '../season/phase-text.js';
 import { dayName } from '../week/day-name.js';
 import type { Words } from '../words.js';
+import { plainText } from './plain-text.js';
 import type { WeekText } from './week-text.js';
 
 /** A table in words: a title for every column, that of the row heads first. */
@@ -23,7 +24,13 @@ export function weekTable(words: Words, start: string, { when, sessions }: WeekT
     head: ['date', 'day', 'what', 'minutes', 'effort', 'how'].map(column),
     rows: sessions.map(({ day, title, minutes, effort, how, sets }) => ({
       head: day === null ? '' : isoDate(knownDay(start) + day),
-      cells: [day === null ? null : dayName(words, day), title, minutes, effort, [how, ...sets].join(' ').trim()],
+      cells: [
+        day === null ? null : dayName(words, day),
+        plainText(title),
+        minutes,
+        effort,
+        plainText(sets.length > 0 ? sets.join('. ') : how),
+      ],
     })),
   };
 }
@@ -35,15 +42,15 @@ export function seasonTable(words: Words, method: Method, season: PlanSeason): T
     caption: words.say('season.title'),
     head: [
       ...['week', 'from', 'phase', 'hours'].map(column),
-      ...categoryIds.map((id) => categoryTitle(words, method, id)),
+      ...categoryIds.map((id) => plainText(categoryTitle(words, method, id))),
       column('longest-run'),
     ],
     rows: season.weeks.map((week) => ({
       head: String(week.number),
       cells: [
         week.start,
-        phaseText(words, week),
-        week.hours,
+        plainText(phaseText(words, week)),
+        Math.round(week.hours * 100) / 100,
         ...categoryIds.map((id) => week.rounded[id]),
         week.longestRun,
       ],

@@ -6,7 +6,7 @@ describe('weekwright with wrong arguments', () => {
     '--hours, --phase, --level, --event, --strength-cap, --days, --method, --roster, --json, --lang, --help, --version';
 
   it.each<[string, string]>([
-    ['plam', '"plam" is not a command. Allowed: plan, season, running, strength, checks, basis.'],
+    ['plam', '"plam" is not a command. Allowed: plan, season, running, strength, checks, calendar, table, basis.'],
     ['plan --hours 25', '--hours is 25; allowed: 0.5 to 20.'],
     ['plan --hours -1', '--hours is -1; allowed: 0.5 to 20.'],
     ['plan --hours=four', '--hours is "four"; it has to be a number.'],
@@ -70,7 +70,7 @@ describe('weekwright --help and --version', () => {
     const { code, output, errors } = await ran(line.split(' '));
     expect([code, errors]).toEqual([0, '']);
     expect(output).toMatch(
-      /^Commands\n {2}plan {6}\S.*\n {2}season {4}\S.*\n {2}running {3}\S.*\n {2}strength {2}\S.*\n {2}checks {4}\S.*\n {2}basis {5}\S/m,
+      /^Commands\n {2}plan {6}\S.*\n {2}season {4}\S.*\n {2}running {3}\S.*\n {2}strength {2}\S.*\n {2}checks {4}\S.*\n {2}calendar {2}\S.*\n {2}table {5}\S.*\n {2}basis {5}\S/m,
     );
   });
 
@@ -96,7 +96,7 @@ describe('weekwright --help and --version', () => {
 
   it.each(['en', 'de'])('names the help of every command in %s', async (lang) => {
     const { output } = await ran(['--help', '--lang', lang]);
-    for (const command of ['plan', 'season', 'running', 'strength', 'checks', 'basis']) {
+    for (const command of ['plan', 'season', 'running', 'strength', 'checks', 'calendar', 'table', 'basis']) {
       expect(output).toContain(`weekwright ${command} --help`);
       expect(output).toMatch(new RegExp(`^ {2}weekwright ${command} \\[?--`, 'm'));
     }

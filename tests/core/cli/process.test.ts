@@ -1,13 +1,15 @@
 import { spawn } from 'node:child_process';
-import { copyFile, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdtemp, open, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { csvParseRows } from 'd3-dsv';
 import { rollup } from 'rollup';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import packageFile from '../../../package.json';
 import configurations from '../../../rollup.config.mjs';
 import defaultMethod from '../../../shared/methods/default.json';
+import { readByIcalJs, readByNodeIcal } from '../exchange/calendar/readers.js';
 import type { Ran } from './fake-io.js';
 
 const root = fileURLToPath(new URL('../../../', import.meta.url));
@@ -48,6 +50,20 @@ function spawned(args: readonly string[], input = ''): Promise<Ran> {
     child.on('close', (code) => resolve({ code: code ?? -1, output, errors }));
     child.stdin.end(input);
   });
+}
+
+/** What a shell leaves in a file: `weekwright … > file`. */
+async function redirected(line: string, name: string): Promise<string> {
+  const file = await open(join(folder, name), 'w');
+  const code = await new Promise((resolve, reject) => {
+    const stdio = ['ignore', file.fd, 'inherit'] as const;
+    const child = spawn(process.execPath, [command, ...line.split(' ')], { cwd: folder, stdio: [...stdio] });
+    child.on('error', reject);
+    child.on('close', resolve);
+  });
+  await file.close();
+  expect(code).toBe(0);
+  return readFile(join(folder, name), 'utf8');
 }
 
 describe('weekwright as a process', () => {
@@ -92,6 +108,33 @@ describe('weekwright as a process', () => {
     const stopped = await spawned('checks --answers symptoms'.split(' '));
     expect([stopped.code, stopped.output]).toEqual([2, '']);
     expect(stopped.errors).toMatch(/^No plan: Do not train now\. [^\n]*\n$/);
+  });
+
+  it('writes a calendar into a file, stamped with the moment, that other programs read', async () => {
+    const before = Math.floor(Date.now() / 1000);
+    const line = 'calendar --hours 4 --days 60,0,45,60,0,90,120 --week-of 2027-01-13 --at 18:00 --lang de';
+    const text = await redirected(line, 'week.ics');
+    const events = readByIcalJs(text);
+    expect(events.map(({ start }) => start.slice(0, 10))).toContain('2027-01-11');
+    expect(events).toEqual(readByNodeIcal(text));
+    const stamp = /^DTSTAMP:(\d{4})(\d\d)(\d\d)T(\d\d)(\d\d)(\d\d)Z\r$/m.exec(text)?.slice(1).map(Number) ?? [];
+    const [year = 0, month = 0, day, ...time] = stamp;
+    const seconds = Date.UTC(year, month - 1, day, ...time) / 1000;
+    expect(seconds).toBeGreaterThanOrEqual(before);
+    expect(seconds).toBeLessThanOrEqual(Date.now() / 1000);
+  });
+
+  it('writes a table into a file', async () => {
+    const text = await redirected('table --hours 4 --date 2027-04-11 --weeks 8', 'season.csv');
+    const [head, ...rows] = csvParseRows(text);
+    expect(head?.slice(0, 2)).toEqual(['Week', 'From']);
+    expect(rows.map((row) => row[1])).toContain('2027-04-05');
+  });
+
+  it('leaves nothing on standard output where no file can be made', async () => {
+    const { code, output, errors } = await spawned(['calendar', '--week-of', '2027-02-30', '--lang', 'de']);
+    expect([code, output]).toEqual([2, '']);
+    expect(errors).toMatch(/^--week-of ist "2027-02-30"; erlaubt: ein Tag des Kalenders [^\n]*\n$/);
   });
 
   it('says what everything rests on', async () => {

@@ -36,6 +36,11 @@ function entries({ text }: SavedFile): Entry[] {
   });
 }
 
+function groupedByDate(all: readonly Entry[]): ReadonlyMap<string, readonly Entry[]> {
+  const dates = [...new Set(all.map(({ date }) => date))];
+  return new Map(dates.map((date) => [date, all.filter((each) => each.date === date)]));
+}
+
 const uids = (file: SavedFile): string[] => entries(file).map(({ uid }) => uid);
 
 /** The sessions on the board: dates, kinds and minutes. */
@@ -151,7 +156,7 @@ describe('times of day in a calendar', () => {
     const events = entries(await saves(page));
     expect(events.map(({ minutes, title }) => minutes - minutesIn(title))).to.deep.equal(events.map(() => 0));
     await page.setDate('handout-usual', '17:15');
-    const byDate = Map.groupBy(entries(await saves(page)), ({ date }) => date);
+    const byDate = groupedByDate(entries(await saves(page)));
     for (const sessions of byDate.values()) expect(sessions.slice(-1).map(({ time }) => time)).to.deep.equal(['17:15']);
   });
 
@@ -164,7 +169,7 @@ describe('times of day in a calendar', () => {
     await page.opensBox('calendar');
     await page.click(page.tickOf('calendar'));
     await page.setDate('handout-early', '06:30');
-    const byDate = Map.groupBy(entries(await saves(page)), ({ date }) => date);
+    const byDate = groupedByDate(entries(await saves(page)));
     const doubled = [...byDate.values()].filter(({ length }) => length === 2);
     expect(doubled.length).to.be.greaterThan(0);
     for (const sessions of doubled) expect(sessions.map(({ time }) => time)).to.deep.equal(['06:30', '18:00']);

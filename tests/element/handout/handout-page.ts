@@ -33,17 +33,17 @@ export class HandoutPage extends ChecksPage {
 
   // Fields.
 
-  get note(): HTMLTextAreaElement {
+  get noteField(): HTMLTextAreaElement {
     return this.find('#handout-note');
   }
 
   /** Writes over what the note holds, and leaves the field. */
   async writeNote(text: string): Promise<this> {
-    const { note } = this;
-    note.focus();
-    note.value = text;
-    note.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
-    note.dispatchEvent(new Event('change', { bubbles: true }));
+    const { noteField } = this;
+    noteField.focus();
+    noteField.value = text;
+    noteField.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+    noteField.dispatchEvent(new Event('change', { bubbles: true }));
     return this.settled();
   }
 

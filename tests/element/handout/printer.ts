@@ -27,11 +27,10 @@ export async function withPrinter(
   const { prototype } = HTMLIFrameElement;
   const own = Object.getOwnPropertyDescriptor(prototype, 'contentWindow');
   if (!own?.get) throw new Error('frames have no window');
-  const windowOf = own.get;
   Object.defineProperty(prototype, 'contentWindow', {
     ...own,
     get(this: HTMLIFrameElement): View | null {
-      const view = windowOf.call(this) as View | null;
+      const view = own.get?.call(this) as View | null;
       if (view) view.print = () => take(this);
       return view;
     },

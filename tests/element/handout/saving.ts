@@ -12,7 +12,7 @@ export interface SavedFile {
 export async function savedFiles(act: () => Promise<unknown>): Promise<SavedFile[]> {
   const blobs = new Map<string, Blob>();
   const clicked: { readonly href: string; readonly name: string }[] = [];
-  const { createObjectURL } = URL;
+  const createObjectURL = URL.createObjectURL.bind(URL);
   const click = Object.getOwnPropertyDescriptor(HTMLElement.prototype, 'click');
   if (!click) throw new Error('elements have no click');
   URL.createObjectURL = (blob) => {

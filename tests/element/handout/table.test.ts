@@ -91,7 +91,7 @@ describe('a season as a table', () => {
     const [head = [], ...rows] = cellsOf(text, ',');
     expect([name, head.length]).to.deep.equal(['Training-plan-2027-04-11.csv', 10]);
     expect(rows.map(([number, start, , hours]) => [Number(number), start, Number(hours)])).to.deep.equal(
-      page.season.weeks.map(({ number, start, hours }) => [number, start, hours]),
+      page.season.weeks.map(({ number, start, hours }) => [number, start, Number(hours.toFixed(2))]),
     );
     for (const [index, { minutes }] of page.season.weeks.entries()) {
       const row = (rows[index] ?? []).slice(4, 9).map(Number);

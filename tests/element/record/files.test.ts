@@ -12,7 +12,7 @@ const english = 'hours="4" phase="base"';
 describe('a table that is opened from a disk', () => {
   it('is understood as one that is pasted, and is shown to be looked at', async () => {
     const page = await (await openTables()).opensFile(tableFile(text));
-    await page.read();
+    await page.readTable();
     expect([page.result, page.paste.value.includes('gym')]).to.deep.equal([
       ...['2 lines are understood. 0 lines are not, and stay out.', true],
     ]);
@@ -22,17 +22,17 @@ describe('a table that is opened from a disk', () => {
 
   it('is opened again when it is chosen again', async () => {
     const page = await (await openTables()).opensFile(tableFile(text));
-    await page.read();
+    await page.readTable();
     await page.pastes(' ');
     expect(page.find<HTMLInputElement>('.record-in input[type="file"]').value).to.equal('');
     await page.opensFile(tableFile(text));
-    await page.read();
+    await page.readTable();
     expect(page.understood).to.have.length(2);
   });
 
   it('is a text, whatever browsers call its kind', async () => {
     const page = await (await openTables()).opensFile(new File([text], 'SESSIONS.TXT', { type: '' }));
-    await page.read();
+    await page.readTable();
     expect(page.understood).to.have.length(2);
   });
 });
@@ -43,9 +43,9 @@ describe('a table that is dropped on the planner', () => {
       const base = await openRecord(scene, panels);
       const page = new TablePage(base.element);
       if (panels.includes('handout')) await page.until(() => page.has('.handout .panel-title'), 'the handout comes');
-      const over = page.drag('dragover', tableFile(text));
+      const over = page.dragFile('dragover', tableFile(text));
       expect(over.defaultPrevented, 'the page would be left').to.equal(true);
-      const drop = page.drag('drop', tableFile(text));
+      const drop = page.dragFile('drop', tableFile(text));
       expect(drop.defaultPrevented, 'the page would be left').to.equal(true);
       await page.until(() => page.has('.import-mapping'), 'the table is read');
       expect([page.result, page.find<HTMLDetailsElement>('.record-in').open]).to.deep.equal([
@@ -58,14 +58,14 @@ describe('a table that is dropped on the planner', () => {
   it('shows that it may fall here, until it falls or leaves', async () => {
     const page = await openTables();
     const place = page.find('.record');
-    page.drag('dragenter', tableFile(text));
+    page.dragFile('dragenter', tableFile(text));
     expect(place.hasAttribute('data-drop')).to.equal(true);
     const { outlineStyle } = getComputedStyle(place);
     expect(outlineStyle, 'it is seen').to.equal('dashed');
-    page.drag('dragleave', tableFile(text));
+    page.dragFile('dragleave', tableFile(text));
     expect(place.hasAttribute('data-drop')).to.equal(false);
-    page.drag('dragenter', tableFile(text));
-    page.drag('drop', tableFile(text));
+    page.dragFile('dragenter', tableFile(text));
+    page.dragFile('drop', tableFile(text));
     expect(place.hasAttribute('data-drop')).to.equal(false);
   });
 
@@ -105,7 +105,7 @@ describe('what is no table', () => {
     const file = tableFile('x', 'years.csv');
     Object.defineProperty(file, 'size', { value: 100_000_000 });
     Object.defineProperty(file, 'text', { value: () => Promise.reject(new Error('it is read')) });
-    page.drag('drop', file);
+    page.dragFile('drop', file);
     await page.until(() => page.faults.length > 0, 'that is told');
     expect(page.faults).to.deep.equal(['The table is longer than 2,000,000 characters, the most that can be read.']);
   });
@@ -115,7 +115,7 @@ describe('what is no table', () => {
     const page = await openTables();
     const heard = await mishaps(async () => {
       await page.opensFile(new File([bytes], 'run.png', { type: 'image/png' }));
-      await page.read();
+      await page.readTable();
     });
     expect(heard).to.deep.equal([]);
     expect(page.has('.import-read')).to.equal(false);

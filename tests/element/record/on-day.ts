@@ -4,8 +4,11 @@ const RealDate = globalThis.Date;
 /** Has it be this day, at noon on the calendar of whoever is looking, until the real day is asked for again. */
 export function onDay(date: string): void {
   globalThis.Date = new Proxy(RealDate, {
-    construct: (target, given: readonly unknown[], newTarget): object =>
-      given.length === 0 ? new RealDate(`${date}T12:00:00`) : Reflect.construct(target, given, newTarget),
+    construct: (target, given: readonly unknown[], newTarget): object => {
+      if (given.length === 0) return new RealDate(`${date}T12:00:00`);
+      const made: unknown = Reflect.construct(target, given, newTarget);
+      return made as Date;
+    },
   });
 }
 

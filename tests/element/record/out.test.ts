@@ -15,19 +15,19 @@ interface SavedFile {
 async function saved(act: () => Promise<unknown>): Promise<SavedFile[]> {
   const blobs = new Map<string, Blob>();
   const links: HTMLAnchorElement[] = [];
-  const { createObjectURL } = URL;
+  const createObjectURL = URL.createObjectURL.bind(URL);
   URL.createObjectURL = (blob: Blob) => {
-    const address = createObjectURL.call(URL, blob);
+    const address = createObjectURL(blob);
     blobs.set(address, blob);
     return address;
   };
-  const { click } = HTMLAnchorElement.prototype;
   HTMLAnchorElement.prototype.click = function (this: HTMLAnchorElement) {
     links.push(this);
   };
   await act();
   URL.createObjectURL = createObjectURL;
-  HTMLAnchorElement.prototype.click = click;
+  // What every element has shows again.
+  Reflect.deleteProperty(HTMLAnchorElement.prototype, 'click');
   return Promise.all(
     links.map(async ({ href, download }) => {
       const blob = blobs.get(href);

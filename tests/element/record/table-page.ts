@@ -38,7 +38,7 @@ export class TablePage extends RecordPage {
   }
 
   /** Drags over the planner with a file, or lets it fall. */
-  drag(type: 'dragenter' | 'dragover' | 'dragleave' | 'drop', file: File): DragEvent {
+  dragFile(type: 'dragenter' | 'dragover' | 'dragleave' | 'drop', file: File): DragEvent {
     const dataTransfer = new DataTransfer();
     dataTransfer.items.add(file);
     const event = new DragEvent(type, { dataTransfer, bubbles: true, composed: true, cancelable: true });
@@ -47,7 +47,7 @@ export class TablePage extends RecordPage {
   }
 
   /** Until the table is read, or it is known that it cannot be. */
-  async read(): Promise<this> {
+  async readTable(): Promise<this> {
     return this.until(() => this.has('.import-mapping') || this.faults.length > 0, 'the table is read');
   }
 
@@ -59,7 +59,7 @@ export class TablePage extends RecordPage {
   // How it is read.
 
   /** The list of a field, of the dates, of the lengths or of a kind, by its label. */
-  list(label: string): HTMLSelectElement {
+  override list(label: string): HTMLSelectElement {
     const found = this.all('.import-select').find((each) => labelOf(each) === label);
     const list = found?.querySelector('select');
     if (!list) throw new Error(`there is no list called "${label}"`);

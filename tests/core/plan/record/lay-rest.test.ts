@@ -110,7 +110,13 @@ describe('wishes for the rest of a week', () => {
 
   test('are none that the step of a method cannot have', () => {
     // 206 steps of seven minutes would be more than a day has.
-    const { done } = layRest(sevenDays, { done: [did('cross', 1440, 'mon')], start, from: dates.tue, step: 7, rounded: much });
+    const { done } = layRest(sevenDays, {
+      done: [did('cross', 1440, 'mon')],
+      start,
+      from: dates.tue,
+      step: 7,
+      rounded: much,
+    });
     expect(done).toEqual([session('cross', 1435, 0)]);
   });
 
