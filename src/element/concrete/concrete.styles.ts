@@ -5,7 +5,10 @@ export const concreteStyles = css`
   .running,
   .strength,
   .checks,
-  .basis-panel {
+  .basis-panel,
+  .record,
+  .handout {
+    position: relative;
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     gap: 16px;
@@ -128,5 +131,30 @@ export const concreteStyles = css`
   .cited {
     padding-inline-start: 16px;
     overflow-wrap: anywhere;
+  }
+
+  [data-drop] {
+    outline: 3px dashed var(--accent);
+    outline-offset: -6px;
+  }
+
+  .by-hand {
+    font: inherit;
+    inline-size: 100%;
+    padding: 8px;
+    text-align: start;
+    resize: vertical;
+  }
+
+  .file-line {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 4px;
+  }
+
+  /* What a browser says beside its own button may be long. */
+  .file-line input {
+    inline-size: 100%;
+    overflow: clip;
   }
 `;

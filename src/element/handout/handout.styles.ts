@@ -2,20 +2,6 @@ import { css } from 'lit';
 
 /** What a runner takes home. */
 export const handoutStyles = css`
-  :is(.record, .handout) {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 16px;
-    padding: clamp(12px, 3cqi, 24px);
-    border-block-start: 1px solid var(--line);
-    position: relative;
-  }
-
-  .handout[data-drop] {
-    outline: 3px dashed var(--accent);
-    outline-offset: -6px;
-  }
-
   .handout .main {
     background: var(--accent);
     border-color: var(--accent);
@@ -31,8 +17,7 @@ export const handoutStyles = css`
     grid-column: 1 / -1;
   }
 
-  .handout-note textarea,
-  .by-hand {
+  .handout-note textarea {
     font: inherit;
     inline-size: 100%;
     padding: 8px;
@@ -80,16 +65,6 @@ export const handoutStyles = css`
     block-size: 20px;
     margin: 0;
     flex: none;
-  }
-
-  .file-line {
-    display: grid;
-    gap: 4px;
-    justify-items: start;
-  }
-
-  .file-line input {
-    max-inline-size: 100%;
   }
 
   .plain-list {

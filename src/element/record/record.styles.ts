@@ -2,19 +2,6 @@ import { css } from 'lit';
 
 /** What was done. */
 export const recordStyles = css`
-  .record {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 16px;
-    padding: clamp(12px, 3cqi, 24px);
-    border-block-start: 1px solid var(--line);
-  }
-
-  .record[data-drop] {
-    outline: 3px dashed var(--accent);
-    outline-offset: -6px;
-  }
-
   .record-sessions {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
