@@ -251,7 +251,7 @@ export const paperStyles = css`
       columns: 1;
     }
 
-    .paper .p-days :is(table, thead, tbody, tr, th, td) {
+    .paper .p-days :is(table, caption, thead, tbody, tr, th, td) {
       display: block;
     }
 
