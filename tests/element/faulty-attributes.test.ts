@@ -85,9 +85,9 @@ const cases: readonly Case[] = [
     attribute: 'panels',
     value: 'split moon',
     problem: notOneOf('panels', 'moon', [
-      ...['split', 'sheet', 'week', 'season', 'running', 'strength', 'checks', 'basis'],
+      ...['split', 'sheet', 'week', 'season', 'running', 'strength', 'checks', 'basis', 'record', 'handout'],
     ]),
-    says: 'panels is "moon"; allowed: split, sheet, week, season, running, strength, checks, or basis.',
+    says: 'panels is "moon"; allowed: split, sheet, week, season, running, strength, checks, basis, record, or handout.',
   },
 ];
 
