@@ -98,6 +98,10 @@ const withDetails = [
   '/src/words/week/day-name.ts',
 ];
 
+/** What the sheet's panel and others share of the what-if engine is not called like the panel. */
+const embedName = ({ name, moduleIds }) =>
+  `weekwright-${name === 'sheet' && !moduleIds.some((id) => id.includes('/element/')) ? 'engine' : name}-[hash:6].js`;
+
 // A week that takes long is solved in a worker: a file of its own, beside the chunk that starts it.
 const worker = (file, ...last) => ({
   input: 'src/element/board/weekwright-week-worker.ts',
@@ -124,7 +128,7 @@ export default [
     output: {
       dir: 'dist/embed',
       sourcemap: true,
-      chunkFileNames: 'weekwright-[name]-[hash:6].js',
+      chunkFileNames: embedName,
       onlyExplicitManualChunks: true,
       manualChunks: (id) => (withDetails.some((file) => id.includes(file)) ? 'details' : undefined),
     },

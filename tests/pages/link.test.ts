@@ -54,7 +54,7 @@ describe('a link to a sheet', () => {
     expect(built.grid.join()).toMatch(/Strength 90 78\.8 −11\.3, set by hand/);
     expect(built.href).toMatch(/\/demo\/consultation\.html#weekwright=1\.[\w-]+$/);
     const opened = await opens(hashOf(built.href));
-    expect(opened.message).toBe('The sheet comes from the link.');
+    expect(opened.message).toBe('The plan comes from the link.');
     expect(opened.grid).toEqual(built.grid);
     expect(await planOf(opened.page)).toMatchObject({ inputs: { hours: 5 } });
     await opened.close();
@@ -90,7 +90,7 @@ describe('a link to a sheet', () => {
     expect(text).toMatch(/#weekwright=1\.[\w-]+$/);
     expect(await messageOf(page)).toContain('copy it by hand');
     const again = await opens(hashOf(text));
-    expect(again.message).toBe('The sheet comes from the link.');
+    expect(again.message).toBe('The plan comes from the link.');
     await again.close();
     await opened.close();
   });
@@ -99,7 +99,7 @@ describe('a link to a sheet', () => {
 describe('a link that cannot be opened says why and changes nothing:', () => {
   const cases: Readonly<Record<string, { readonly hash: () => Promise<string>; readonly why: RegExp }>> = {
     'a broken one': { hash: () => Promise.resolve('weekwright=1.abc'), why: /damaged|whole|broken|incomplete/i },
-    'a newer one': { hash: () => Promise.resolve('weekwright=2.abc'), why: /newer/i },
+    'a newer one': { hash: () => Promise.resolve('weekwright=3.abc'), why: /newer/i },
     'one cut off': {
       hash: async () => {
         const { href, close } = await buildSheet();

@@ -82,8 +82,12 @@ export async function gridText(page: Page): Promise<string[]> {
 
 /** The message under the toolbar; '' where there is none. */
 export async function messageOf(page: Page): Promise<string> {
-  const message = await inPlanner(page, '.message');
-  return message.evaluate(({ textContent }) => textContent.replace(/\s+/g, ' ').trim());
+  return page.$eval('weekwright-planner', ({ renderRoot }) =>
+    [...renderRoot.querySelectorAll('.message')]
+      .map(({ textContent }) => textContent.replace(/\s+/g, ' ').trim())
+      .join(' ')
+      .trim(),
+  );
 }
 
 /** Copies the link of the sheet, and gives the text that came onto the clipboard. */

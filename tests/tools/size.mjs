@@ -24,11 +24,8 @@ const gzipBytes = (files) =>
 export function measureSizes() {
   if (!existsSync(embed)) throw new Error('dist/embed is missing: run `npm run build` first.');
   const files = readdirSync(embed).filter((file) => /^weekwright-.*\.js$/.test(file));
-  // Of chunks that rollup calls the same, the panel is the largest.
-  const chunk = (name) => {
-    const named = files.filter((file) => new RegExp(`^weekwright-${name}-.{6}\\.js$`).test(file));
-    return withStaticImports(named.sort((one, other) => gzipBytes([other]) - gzipBytes([one]))[0]);
-  };
+  const chunk = (name) =>
+    withStaticImports(files.find((file) => new RegExp(`^weekwright-${name}-.{6}\\.js$`).test(file)));
   const first = withStaticImports('weekwright.js');
   const worker = 'weekwright-week-worker.js';
   const later = files.filter((file) => !first.has(file) && file !== worker);

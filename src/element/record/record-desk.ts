@@ -107,6 +107,7 @@ export class RecordDesk implements Desk, LatePanel {
   show(start: string): void {
     this.start = mondayDate(start);
     this.drafts = new Map();
+    this.isFull = false;
     this.#update();
   }
 
@@ -149,8 +150,11 @@ export class RecordDesk implements Desk, LatePanel {
     const week = weeks(this.start);
     const end = isoDate(knownDay(this.start) + 6);
     const matched = matchSessions(week.sessions, doneInWeek(this.sessions, { start: this.start, end }));
+    const hadFocus = focusIn(container) !== null;
     render(recordPanel({ ...view, desk: this, weeks, week, matched }), container, { host: this.#seat.host });
     if (this.#seat.takesFiles()) this.#drop.listen(container);
+    // Fields go with what was done: whoever was in one is not sent back to the beginning of the page.
+    if (hadFocus && focusIn(container) === null) this.#focus ??= '#record-title';
     if (this.#focus !== null) container.querySelector<HTMLElement>(this.#focus)?.focus({ preventScroll: true });
     this.#focus = null;
     return false;
@@ -164,4 +168,11 @@ export class RecordDesk implements Desk, LatePanel {
   #update(): void {
     this.#seat.host.requestUpdate();
   }
+}
+
+/** What has the focus in a place within a shadow root; null where nothing there has it. */
+function focusIn(place: HTMLElement): Element | null {
+  const root = place.getRootNode();
+  const focused = root instanceof ShadowRoot ? root.activeElement : null;
+  return focused && place.contains(focused) ? focused : null;
 }

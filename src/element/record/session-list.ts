@@ -17,12 +17,13 @@ export function sessionList(view: RecordView): TemplateResult {
     ${matched.planned.map((session, index) => plannedItem(view, session, index))}
     ${matched.extra.map((done, index) => {
       const id = `extra-${index}`;
+      const title = categoryTitle(words, view.method, done.category);
       return html`<li data-category=${done.category} data-done>
         <p class="record-what">
-          <b>${categoryTitle(words, view.method, done.category)}</b>
+          <b>${title}</b>
           <span class="quiet">${words.say('record.extra')}</span>
         </p>
-        ${doneFields(view, done, id)}
+        ${doneFields(view, done, { id, name: `${title}, ${words.say('record.extra')}` })}
         ${outButton(view, done, () => {
           for (const place of matched.extra.keys()) if (place >= index) forget(view, `extra-${place}`);
         })}
@@ -35,6 +36,7 @@ function plannedItem(view: RecordView, session: MatchedSession, index: number): 
   const { words, method, desk } = view;
   const { category, minutes, date, done } = session;
   const day = date === null ? words.say('record.any-day') : dayName(words, knownDay(date) - knownDay(desk.start));
+  const title = categoryTitle(words, method, category);
   return html`<li data-category=${category} ?data-done=${done !== null}>
     <label class="record-what">
       <input
@@ -45,9 +47,9 @@ function plannedItem(view: RecordView, session: MatchedSession, index: number): 
           desk.act(done ? removeDone(desk.sessions, done) : addDone(desk.sessions, tickedOff(view, session)));
         }}
       />
-      <span><b>${categoryTitle(words, method, category)}</b> ${day}, ${words.minutesShort(minutes)}</span>
+      <span><b>${title}</b> ${day}, ${words.minutesShort(minutes)}</span>
     </label>
-    ${done ? doneFields(view, done, `planned-${index}`) : nothing}
+    ${done ? doneFields(view, done, { id: `planned-${index}`, name: `${title}, ${day}` }) : nothing}
   </li>`;
 }
 
@@ -62,7 +64,13 @@ function tickedOff({ desk }: RecordView, { category, minutes, date }: MatchedSes
 
 const { minutes: minutesRange, effort: effortRange } = recordLimits;
 
-function doneFields(view: RecordView, done: DoneSession, id: string): TemplateResult {
+interface FieldsOf {
+  readonly id: string;
+  /** What a listener is told that the fields are of. */
+  readonly name: string;
+}
+
+function doneFields(view: RecordView, done: DoneSession, { id, name }: FieldsOf): TemplateResult {
   const { words, desk } = view;
   const put = (change: Partial<DoneSession>): readonly DoneSession[] =>
     replaceDone(desk.sessions, done, { ...done, ...change });
@@ -70,7 +78,7 @@ function doneFields(view: RecordView, done: DoneSession, id: string): TemplateRe
     value: isoDate(knownDay(desk.start) + day),
     text: dayName(words, day),
   }));
-  return html`<div class="record-fields">
+  return html`<div class="record-fields" role="group" aria-label=${name}>
     ${choiceField<string, readonly DoneSession[]>(view, {
       id: `record-${id}-day`,
       label: words.say('record.input.day'),
