@@ -21,7 +21,7 @@ async function collectControls(page: Page): Promise<number> {
     const controls: Element[] = [];
     const collect = (root: ParentNode): void => {
       for (const element of root.querySelectorAll('*')) {
-        const isControl = element.matches('a[href], button, input, select, summary, [tabindex="0"]');
+        const isControl = element.matches('a[href], button, input, select, summary, textarea, [tabindex="0"]');
         // A grid and a group of radio buttons have one stop each; arrows go on from there.
         const isInside = element.matches('[tabindex="-1"], input[type="radio"]:not(:checked)');
         if (isControl && !isInside && element.checkVisibility()) controls.push(element);

@@ -113,10 +113,9 @@ export const recordStyles = css`
   }
 
   .record-kinds :is(th, td) {
-    padding: 4px 24px 4px 0;
+    padding: 4px clamp(4px, 2cqi, 24px) 4px 0;
     text-align: start;
     font-weight: 400;
-    white-space: nowrap;
     border-block-end: 1px solid var(--line);
   }
 
