@@ -28,7 +28,6 @@ export async function print(view: HandoutView, place: HTMLElement): Promise<void
     paper: papers[desk.choices.paper],
     title: titleOf(view),
     language: words.language,
-    font: getComputedStyle(place).fontFamily,
   });
   desk.say(isPrinted ? null : { key: 'handout.not-printed' });
 }

@@ -25,6 +25,7 @@ export function importBox(view: RecordView): TemplateResult {
       ${typedText(tables.text)}
       @input=${beginTyping}
       @blur=${endTyping}
+      @paste=${readPasted}
       @change=${(event: Event) => {
         const text = endTyping(event);
         if (text !== null) tables.take(text, vocabulary());
@@ -56,6 +57,11 @@ function tableProblem({ words, details }: RecordView, problem: Problem): string 
   if (problem.code !== 'too-long') return details.sayProblem(words, problem);
   if (problem.path === 'rows') return words.say('record.in.too-many-lines', most);
   return words.say(problem.path === 'columns' ? 'record.in.too-many-columns' : 'record.in.too-long', most);
+}
+
+/** What is pasted is meant to be read: nobody has to leave the field first. The text is there after the event. */
+function readPasted({ currentTarget }: Event): void {
+  setTimeout(() => currentTarget?.dispatchEvent(new Event('change')));
 }
 
 /** Takes over what was understood and is not there yet. */

@@ -47,6 +47,8 @@ function whyNot({ desk, plan, week }: RecordView): string | null {
   if (!desk.canLay || !plan.week) return 'record.lay.no-days';
   if (week.plan !== plan) return 'record.lay.other-week';
   if (desk.today > isoDate(knownDay(desk.start) + 6)) return 'record.lay.over';
+  // Without a season every week is the one on show: what was done in it would no longer count.
+  if (!week.season && desk.start > desk.today) return 'record.lay.not-yet';
   return null;
 }
 

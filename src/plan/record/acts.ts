@@ -31,11 +31,13 @@ export interface Merged {
 
 /** Puts sessions in that are not there yet. Two alike on one day are two, where the record has one of them one comes in. */
 export function mergeDone(record: Done, sessions: Done): Merged {
-  const left = record.map(idOf);
+  const left = new Map<string, number>();
+  for (const id of record.map(idOf)) left.set(id, (left.get(id) ?? 0) + 1);
   const isKnown = (session: DoneSession): boolean => {
-    const index = left.indexOf(idOf(session));
-    if (index >= 0) left.splice(index, 1);
-    return index >= 0;
+    const id = idOf(session);
+    const count = left.get(id) ?? 0;
+    left.set(id, count - 1);
+    return count > 0;
   };
   const added = sessions.filter((session) => !isKnown(session));
   return {

@@ -1,6 +1,6 @@
 import type { Method } from '../../training/method/document.js';
 import { byCategory, categoryIds, type ByCategory } from '../../training/method/ids.js';
-import type { PlannedSession } from '../../training/record/match-sessions.js';
+import type { DueSession } from '../../training/record/match-sessions.js';
 import { isoDate, knownDay } from '../../training/season/iso-date.js';
 import { lay } from '../../training/week/lay.js';
 import type { Plan } from '../document.js';
@@ -20,7 +20,7 @@ export interface PlannedWeek {
   /** The plan of the week: that on show, or one made of the week of the season, without derivations and notices. */
   readonly plan: Plan;
   /** In the order of the days; kind after kind where they are for any day. */
-  readonly sessions: readonly PlannedSession[];
+  readonly sessions: readonly DueSession[];
 }
 
 /** Gives the weeks of a plan on the calendar. */
@@ -107,7 +107,7 @@ function planOf(plan: Plan, { hours, phase, minutes, rounded, sessions }: Season
   };
 }
 
-const onDates = (plan: Plan, start: string): PlannedSession[] =>
+const onDates = (plan: Plan, start: string): DueSession[] =>
   sessionsOf(plan, categoryIds).map(({ category, minutes, day }) => ({
     category,
     minutes,

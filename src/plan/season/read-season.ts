@@ -1,6 +1,6 @@
 import type { Outcome, Problem } from '../../problem.js';
 import type { Method } from '../../training/method/document.js';
-import { mondayDate } from '../../training/season/iso-date.js';
+import { dateRange, isoDate, knownDay, mondayDate, mondayOf } from '../../training/season/iso-date.js';
 import type { SeasonRules } from '../../training/method/season-rules.js';
 import { checkSeason } from './check-season.js';
 import { seasonDates } from './season-dates.js';
@@ -20,7 +20,9 @@ export function readSeason(given: unknown, ground: SeasonGround): Outcome<Season
   const dates = seasonDates(shape.value, rules.weeks);
   const problems = [...(dates.ok ? [] : dates.problems), ...checkSeason(shape.value, ground)];
   if (!dates.ok || problems.length > 0) return { ok: false, problems: problems.map(inSeason) };
-  return { ok: true, value: { ...filledIn(shape.value, rules, ground), ...dates.value } };
+  const wishes = { ...filledIn(shape.value, rules, ground), ...dates.value };
+  const late = endsTooLate(wishes);
+  return late ? { ok: false, problems: [inSeason(late)] } : { ok: true, value: wishes };
 }
 
 function filledIn(
@@ -47,6 +49,20 @@ function filledIn(
     weeksOff: shape.weeksOff ?? 0,
     longestRun: shape.longestRun ?? null,
   };
+}
+
+/** The weeks of rest after the event, and that of the last event, have to end within the days that there are. */
+function endsTooLate({ date, recoveryWeeks, events }: SeasonWishes): Problem | undefined {
+  const end = knownDay(dateRange.most);
+  const last = (day: string, weeks: number): boolean => mondayOf(knownDay(day)) + 6 + 7 * weeks > end;
+  const index = events.findIndex((each) => last(each.date, 0));
+  const latest = (weeks: number): string => isoDate(mondayOf(end - 6) - 7 * weeks + 6);
+  if (last(date, recoveryWeeks))
+    return { path: 'date', value: date, code: 'out-of-range', allowed: { most: latest(recoveryWeeks) } };
+  const event = events[index];
+  return (
+    event && { path: `events[${index}].date`, value: event.date, code: 'out-of-range', allowed: { most: latest(0) } }
+  );
 }
 
 /** The usual most: a whole step of the slider, within the method's range. */

@@ -2,7 +2,7 @@ import type { CategoryId } from '../method/ids.js';
 import type { DoneSession } from './done-session.js';
 
 /** A session that is planned for a week. */
-export interface PlannedSession {
+export interface DueSession {
   readonly category: CategoryId;
   readonly minutes: number;
   /** The day it is planned for, as an ISO date; null where any day of the week will do. */
@@ -10,7 +10,7 @@ export interface PlannedSession {
 }
 
 /** A planned session, and what was done of it. */
-export interface MatchedSession extends PlannedSession {
+export interface MatchedSession extends DueSession {
   /** Null where it is still open. */
   readonly done: DoneSession | null;
 }
@@ -29,7 +29,7 @@ export interface MatchedWeek {
  *
  * @param done all sessions that were done in the week, and no others.
  */
-export function matchSessions(planned: readonly PlannedSession[], done: readonly DoneSession[]): MatchedWeek {
+export function matchSessions(planned: readonly DueSession[], done: readonly DoneSession[]): MatchedWeek {
   const pairs = pairsOf(planned, done);
   const doneAt = new Map<number, number>();
   const taken = new Set<number>();
@@ -58,7 +58,7 @@ interface Pair {
 }
 
 /** What is of the same kind, the nearest in length first. */
-function pairsOf(planned: readonly PlannedSession[], done: readonly DoneSession[]): readonly Pair[] {
+function pairsOf(planned: readonly DueSession[], done: readonly DoneSession[]): readonly Pair[] {
   return planned
     .flatMap(({ category, date, minutes }, at) =>
       done.flatMap((each, of) => {

@@ -54,7 +54,7 @@ export function weekEvents(words: Words, ground: EventGround, week: PlannedWeek)
       return {
         uid: eventId(ground.name, `${week.start}-${session.category}-${count}`),
         title: plainText(words.say('handout.event', { what: session.title, length: session.length })),
-        notes: notesOf(words, ground, sessionLines(session)),
+        notes: notesOf(words, ground, sessionLines(words, session)),
         date: isoDate(knownDay(week.start) + index),
         days: 1,
         time: start === undefined ? null : { start, minutes: session.minutes },
@@ -84,9 +84,9 @@ export function seasonEvents(
   ];
 }
 
-const sessionLines = ({ effort, how, sets }: SessionText): readonly string[] => [
+const sessionLines = (words: Words, { effort, how, sets }: SessionText): readonly string[] => [
   ...(how === '' ? [] : [how]),
-  effort,
+  words.say('handout.hard', { effort }),
   ...sets,
 ];
 

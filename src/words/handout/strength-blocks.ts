@@ -11,7 +11,7 @@ export interface ExerciseText {
   readonly name: string;
   /** "3 × 8, 12 kg" */
   readonly sets: string;
-  /** "7 of 10"; empty for what is easy. */
+  /** "effort 7 of 10"; empty for what is easy. */
   readonly effort: string;
 }
 
@@ -34,7 +34,7 @@ export function strengthBlocks(words: Words, method: Method, session: StrengthSe
 /**
  * The same as lines of text.
  *
- * @example ['Warm-up 5 minutes', 'Goblet squat 3 × 8, 7 of 10; 90 seconds of rest', …]
+ * @example ['Warm-up 5 minutes', 'Goblet squat 3 × 8, effort 7 of 10; 90 seconds of rest', …]
  */
 export const strengthLines = (blocks: readonly BlockText[]): readonly string[] =>
   blocks.map(({ exercises, rest }) => {
@@ -65,6 +65,6 @@ function exerciseText(words: Words, method: Method, exercise: Exercise): Exercis
   return {
     name: movementName(words, method, movement),
     sets: [setsText(words, exercise), weightText(words, exercise)].filter(Boolean).join(', '),
-    effort: words.say('handout.effort', { effort }),
+    effort: words.say('strength.effort', { effort }),
   };
 }

@@ -37,6 +37,17 @@ describe('a table that is pasted', () => {
       ]);
     });
 
+  it('is read at once, before the field is left', async () => {
+    const page = await openTables();
+    page.paste.focus();
+    page.paste.dispatchEvent(new ClipboardEvent('paste', { bubbles: true, composed: true }));
+    document.execCommand('insertText', false, tableWith(','));
+    await page.readTable();
+    expect([page.result, page.hasFocus(page.paste)]).to.deep.equal([
+      ...['3 lines are understood. 0 lines are not, and stay out.', true],
+    ]);
+  });
+
   it('adds nothing to the record before that is asked for, then all of it, once', async () => {
     const page = await (await openTables()).pastes(tableWith(','));
     expect([done(page), page.ticked.includes(true)]).to.deep.equal(['0 of 7 sessions done, 0 of 240 minutes.', false]);

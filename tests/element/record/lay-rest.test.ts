@@ -120,6 +120,12 @@ describe('why the rest is not laid', () => {
     ]);
   });
 
+  it('is that the week is yet to come, where no season says what is in it', async () => {
+    const page = await openRecord();
+    await page.presses('The week after');
+    await isOff(page, 'This week is yet to come.');
+  });
+
   it('is that the week of the season is another than the one on show, until it is shown there', async () => {
     const attributes = `${scene} level="developing" event="10k" event-date="2027-01-24"`;
     const page = await openRecord(attributes, 'week season record', wednesday);

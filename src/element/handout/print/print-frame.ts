@@ -1,4 +1,5 @@
 import { render, type TemplateResult } from 'lit';
+import { categoryIds } from '../../../training/method/ids.js';
 import { fitPage } from './fit-pages.js';
 import { pageRules, type Paper } from './papers.js';
 
@@ -12,7 +13,6 @@ export interface Printing {
   /** What a browser calls the file, where it prints into one. */
   readonly title: string;
   readonly language: string;
-  readonly font: string;
 }
 
 /**
@@ -69,7 +69,7 @@ async function blankFrame(place: HTMLElement): Promise<HTMLIFrameElement> {
 
 type View = NonNullable<HTMLIFrameElement['contentWindow']>;
 
-function fill(inner: Document, view: View, { content, styles, paper, title, language, font }: Printing): void {
+function fill(inner: Document, view: View, { place, content, styles, paper, title, language }: Printing): void {
   inner.title = title;
   inner.documentElement.lang = language;
   inner.documentElement.dir = getComputedStyle(document.documentElement).direction;
@@ -78,7 +78,9 @@ function fill(inner: Document, view: View, { content, styles, paper, title, lang
   const sheet = new Sheet();
   sheet.replaceSync(`${styles}${pageRules(paper)}`);
   inner.adoptedStyleSheets = [sheet];
-  inner.body.style.fontFamily = font;
+  const look = getComputedStyle(place);
+  inner.body.style.fontFamily = look.fontFamily;
+  for (const id of categoryIds) inner.body.style.setProperty(`--${id}`, look.getPropertyValue(`--${id}`));
   render(content, inner.body);
   for (const page of inner.querySelectorAll<HTMLElement>('.page')) fitPage(page, paper);
 }

@@ -2,7 +2,8 @@ import { css } from 'lit';
 
 /*
  * What is printed, and its likeness on the screen. All lengths are in em, so that a page that has much to say fits by one
- * number, its size of type. Paper is white and its ink black, whatever the scheme of the page; colour is never alone.
+ * number, its size of type. Paper is white and its ink black, whatever the scheme of the page; colour is never alone,
+ * and the colours of the kinds are those of the planner.
  */
 export const paperStyles = css`
   .paper {
@@ -19,19 +20,19 @@ export const paperStyles = css`
   }
 
   .paper[data-ink='colour'] [data-category='slow'] {
-    --kind: #1a8fd0;
+    --kind: var(--slow);
   }
   .paper[data-ink='colour'] [data-category='tempo'] {
-    --kind: #753e81;
+    --kind: var(--tempo);
   }
   .paper[data-ink='colour'] [data-category='intervals'] {
-    --kind: #a14206;
+    --kind: var(--intervals);
   }
   .paper[data-ink='colour'] [data-category='cross'] {
-    --kind: #78856c;
+    --kind: var(--cross);
   }
   .paper[data-ink='colour'] [data-category='strength'] {
-    --kind: #1c2c51;
+    --kind: var(--strength);
   }
 
   .paper * {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { CategoryId } from '../../../../src/training/method/ids.js';
 import { categoryIds } from '../../../../src/training/method/ids.js';
 import type { DoneSession } from '../../../../src/training/record/done-session.js';
-import type { PlannedSession } from '../../../../src/training/record/match-sessions.js';
+import type { DueSession } from '../../../../src/training/record/match-sessions.js';
 
 /** The days of a week in short: `mon` is Monday, 23 November 2026. */
 export const days = {
@@ -16,7 +16,7 @@ export const days = {
 } as const;
 type Day = keyof typeof days;
 
-export const plan = (category: CategoryId, minutes: number, day: Day | null = null): PlannedSession => ({
+export const plan = (category: CategoryId, minutes: number, day: Day | null = null): DueSession => ({
   category,
   minutes,
   date: day && days[day],
@@ -31,7 +31,7 @@ export const did = (category: CategoryId, minutes: number, day: Day, effort: num
 
 /** What is planned for a week, and what was done in it. */
 export interface Week {
-  readonly planned: readonly PlannedSession[];
+  readonly planned: readonly DueSession[];
   readonly done: readonly DoneSession[];
 }
 

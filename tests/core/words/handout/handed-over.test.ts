@@ -37,7 +37,7 @@ describe('a week in a calendar', () => {
     );
     expect(events[0]).toMatchObject({ title: 'Tempo running, 35 min', days: 1, time: null });
     expect(events[0]?.notes).toMatch(/^Warm-up 10 minutes; 20 minutes so that a few words at a time can be spoken;/);
-    expect(events[0]?.notes).toMatch(/\n5 to 6 of 10\nA planning aid, not medical advice\..*\nThe clinic$/s);
+    expect(events[0]?.notes).toMatch(/\nHow hard: 5 to 6 of 10\nA planning aid, not medical advice\..*\nThe clinic$/s);
   });
 
   test('speaks German, without places where a screen may break a word', () => {

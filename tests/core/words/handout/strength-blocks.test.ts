@@ -32,8 +32,8 @@ describe('the sets of a strength session, to be followed without the planner', (
   test('are lines, from the warm-up to the cool-down', () => {
     expect(strengthLines(strengthBlocks(english, method, session))).toEqual([
       'Warm-up 5 minutes',
-      'Goblet squat 3 × 8, 7 of 10; 90 seconds of rest',
-      'Goblet squat 3 × 8, 12.5 kg, 7 of 10 + Plank 2 × 30 seconds, 5 of 10; in turn, 60 seconds of rest after both',
+      'Goblet squat 3 × 8, effort 7 of 10; 90 seconds of rest',
+      'Goblet squat 3 × 8, 12.5 kg, effort 7 of 10 + Plank 2 × 30 seconds, effort 5 of 10; in turn, 60 seconds of rest after both',
       'Cool-down 2.5 minutes',
     ]);
   });
@@ -41,9 +41,9 @@ describe('the sets of a strength session, to be followed without the planner', (
   test('are lines in German', () => {
     expect(strengthLines(strengthBlocks(german, method, session)).slice(0, 3)).toEqual([
       'Aufwärmen 5 Minuten',
-      expect.stringMatching(/ 3 × 8, 7 von 10; 90 Sekunden Pause$/),
+      expect.stringMatching(/ 3 × 8, Anstrengung 7 von 10; 90 Sekunden Pause$/),
       expect.stringMatching(
-        / 3 × 8, 12,5 kg, 7 von 10 \+ Unterarmstütz 2 × 30 Sekunden, 5 von 10; im Wechsel, nach beiden 60 Sekunden Pause$/,
+        / 3 × 8, 12,5 kg, Anstrengung 7 von 10 \+ Unterarmstütz 2 × 30 Sekunden, Anstrengung 5 von 10; im Wechsel, nach beiden 60 Sekunden Pause$/,
       ),
     ]);
   });
@@ -52,7 +52,7 @@ describe('the sets of a strength session, to be followed without the planner', (
     const [warmUp, first] = strengthBlocks(english, method, session);
     expect([warmUp, first]).toEqual([
       { exercises: [{ name: 'Warm-up', sets: '5 minutes', effort: '' }], rest: '' },
-      { exercises: [{ name: 'Goblet squat', sets: '3 × 8', effort: '7 of 10' }], rest: '90 seconds of rest' },
+      { exercises: [{ name: 'Goblet squat', sets: '3 × 8', effort: 'effort 7 of 10' }], rest: '90 seconds of rest' },
     ]);
   });
 
