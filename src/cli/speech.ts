@@ -1,8 +1,11 @@
 import { createWords, type Words } from '../words/words.js';
 import { languages, loadWords } from '../words/load-words.js';
 import type { Messages } from '../words/phrases.js';
+import { arabic } from './texts/ar.js';
 import { german } from './texts/de.js';
 import { english } from './texts/en.js';
+import { spanish } from './texts/es.js';
+import { french } from './texts/fr.js';
 
 /** Words of one language: those every surface shares, and the command's own. */
 export interface Speech {
@@ -10,7 +13,13 @@ export interface Speech {
   readonly texts: Words;
 }
 
-const ownTexts: Readonly<Record<string, Messages>> = { en: english, de: german };
+const ownTexts: Readonly<Record<string, Messages>> = {
+  ar: arabic,
+  de: german,
+  en: english,
+  es: spanish,
+  fr: french,
+};
 
 /** Languages that the command speaks. */
 export const spokenLanguages: readonly string[] = languages.filter((language) => Object.hasOwn(ownTexts, language));

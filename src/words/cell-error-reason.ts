@@ -22,7 +22,7 @@ export function cellErrorReason(words: Words, error: CellError, name: (id: strin
     case 'unknown-name':
       return words.say(key, { name: error.name });
     case 'circle':
-      return words.say(key, { path: error.path.map(name).join(' → ') });
+      return words.say(key, { path: error.path.map(name).join(words.arrow) });
     case 'depends-on':
       return words.say(key, { name: name(error.name), cause: cellErrorReason(words, error.cause, name) });
   }

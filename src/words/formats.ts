@@ -2,6 +2,10 @@ import { once } from './once.js';
 
 /** Numbers, lists and capitals as a language writes them. */
 export interface Formats {
+  /** Fit for a `dir` attribute. */
+  readonly direction: 'ltr' | 'rtl';
+  /** What leads from one thing to the next. */
+  readonly arrow: string;
   /** At most `digits` decimals, 2 by default: `number(7.5)` is "7.5", in German "7,5". */
   readonly number: (value: number, digits?: number) => string;
   /** Whole or exact minutes in full, at most one decimal: "72 minutes". */
@@ -28,7 +32,10 @@ export function createFormats(language: string): Formats & { readonly hoursLong:
   const unit = (name: string, value: number): string =>
     format({ style: 'unit', unit: name, unitDisplay: 'long', maximumFractionDigits: 1, ...unsignedZero }, value);
   const lists = createLists(language);
+  const isRightToLeft = rightToLeft.test(language);
   return {
+    direction: isRightToLeft ? 'rtl' : 'ltr',
+    arrow: isRightToLeft ? ' ← ' : ' → ',
     number: (value, digits = 2) => format({ maximumFractionDigits: digits, ...unsignedZero }, value),
     minutes: (value) => unit('minute', value),
     hoursLong: (value) => unit('hour', value),
@@ -37,6 +44,9 @@ export function createFormats(language: string): Formats & { readonly hoursLong:
     capital: ([first = '', ...rest]) => first.toLocaleUpperCase(language) + rest.join(''),
   };
 }
+
+// Intl knows the direction of a language, but not in every browser.
+const rightToLeft = /^(?:ar|fa|he|ur)\b/;
 
 // What rounds to nothing is written "0", never "-0".
 const unsignedZero = { signDisplay: 'negative' } as const;

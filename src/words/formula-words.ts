@@ -43,7 +43,7 @@ export function formulaWords(words: Words, context: FormulaContext, formula: str
 /** Room around the signs between two things, none inside brackets or before a comma, however the coach has written it. */
 function spaced(text: string): string {
   return text
-    .replace(/(?<=[\p{L}\d)”“])\s*([−+×÷^%<>≤≥=≠])\s*/gu, ' $1 ')
+    .replace(/(?<=[\p{L}\d)”“»])\s*([−+×÷^%<>≤≥=≠])\s*/gu, ' $1 ')
     .replace(/\s+(?=[:,)])|(?<=\()\s+/g, '')
     .replace(/\s+/g, ' ')
     .trim();

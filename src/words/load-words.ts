@@ -1,4 +1,5 @@
 import { first } from './english-first.js';
+import { gaps } from './gaps.js';
 import type { Messages } from './phrases.js';
 import { createWords, type Words } from './words.js';
 
@@ -7,7 +8,10 @@ export const firstWords: Words = createWords('en', first);
 
 // A language is a file of shared/locales and a line here; each is a chunk of its own.
 const loaders: Readonly<Record<string, () => Promise<Messages>>> = {
+  ar: async () => (await import('../../shared/locales/ar.json')).default,
   de: async () => (await import('../../shared/locales/de.json')).default,
+  es: async () => (await import('../../shared/locales/es.json')).default,
+  fr: async () => (await import('../../shared/locales/fr.json')).default,
 };
 
 /** The languages there are words for, as BCP 47 tags. */
@@ -37,8 +41,8 @@ export function loadWords(tag: string): Promise<Words> {
 }
 
 async function load(language: string): Promise<Words> {
-  const { rest } = await import('./english-rest.js');
-  const english = { ...first, ...rest };
   const messages = await loaders[language]?.();
-  return messages ? createWords(language, messages, english) : createWords('en', english);
+  if (messages) return createWords(language, messages, gaps[language]);
+  const { rest } = await import('./english-rest.js');
+  return createWords('en', { ...first, ...rest });
 }

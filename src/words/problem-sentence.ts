@@ -45,7 +45,7 @@ function allowedValues(words: Words, problem: Problem): Values {
 
 function allowedText(words: Words, name: string, value: unknown): string {
   if (typeof value === 'number') return words.number(value, 4);
-  if (Array.isArray(value)) return name === 'path' ? value.join(' → ') : words.alternatives(value.map(String));
+  if (Array.isArray(value)) return name === 'path' ? value.join(words.arrow) : words.alternatives(value.map(String));
   return name === 'expected' ? words.say(`problem.expected.${String(value)}`) : String(value);
 }
 

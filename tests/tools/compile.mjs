@@ -1,9 +1,10 @@
 // npm run compile: what is worked out once, when the package is made, and not in every browser:
 // - the built-in method, checked and with its formulas compiled;
-// - the English texts in two parts, those of the first screen and those that are fetched when somebody asks why;
+// - the English texts in two parts, those of the first screen and those that are fetched when somebody asks why, and
+//   those that stand in for texts that another language lacks;
 // - the JSON Schemas of the documents people exchange.
 // With --check it writes nothing and fails where a file on disk is another than the one it would write.
-import { readFile, writeFile } from 'node:fs/promises';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { format } from 'prettier';
 import { loadTs } from './load-ts.mjs';
 
@@ -97,14 +98,29 @@ async function builtInModule() {
     checks: _checks,
     ...method
   } = await builtInMethod();
+  const { categories, splits, rules, ...rest } = method;
   return `// Written by \`npm run compile\` from ${methodSource}. Change that, not this.
 import type { PackedProgram } from '../../sheet/packed-program.js';
 import type { Method } from './document.js';
+import { withNames } from './with-names.js';
 
-export const builtInMethod: Method = ${JSON.stringify(method)};
+export const builtInMethod: Method = {
+  ...${JSON.stringify(rest)},
+  categories: withNames('category', ${JSON.stringify(nameless('category', categories))}),
+  splits: withNames('split', ${JSON.stringify(nameless('split', splits))}),
+  rules: withNames('rule', ${JSON.stringify(nameless('rule', rules))}),
+};
 
 export const builtInProgram: PackedProgram = ${JSON.stringify(packedProgram(method))};
 `;
+}
+
+/** Names of the built-in method follow from its ids: they are worth a tenth of a kilobyte. */
+function nameless(group, parts) {
+  return parts.map(({ name, ...part }) => {
+    if (name.key !== `${group}.${part.id}`) throw new Error(`${group} ${part.id} has another name than its id says`);
+    return part;
+  });
 }
 
 /** Fetched only where sessions are laid on days. */
@@ -199,6 +215,25 @@ export const ${part}: Messages = ${JSON.stringify(Object.fromEntries(wanted))};
 `;
 }
 
+/** What a language lacks is said in English; with none lacking, nobody fetches English besides their own language. */
+async function textGaps() {
+  const english = JSON.parse(await read('shared/locales/en.json'));
+  const files = await readdir(new URL('shared/locales/', root));
+  const languages = files.flatMap((file) => /^(?!en\.)(.+)\.json$/.exec(file)?.[1] ?? []).sort();
+  const gapsOf = async (language) => {
+    const own = JSON.parse(await read(`shared/locales/${language}.json`));
+    return Object.fromEntries(Object.entries(english).filter(([key]) => !Object.hasOwn(own, key)));
+  };
+  const gaps = await Promise.all(languages.map(async (language) => [language, await gapsOf(language)]));
+  const lacking = gaps.filter(([, texts]) => Object.keys(texts).length > 0);
+  return `// Written by \`npm run compile\` from shared/locales. Change those, not this.
+import type { Messages } from './phrases.js';
+
+/** English texts that stand in for those that a language has not, by the language; a test reports each. */
+export const gaps: Readonly<Record<string, Messages>> = ${JSON.stringify(Object.fromEntries(lacking))};
+`;
+}
+
 const targets = {
   'src/training/method/built-in.ts': builtInModule,
   'src/training/method/built-in-formulas.ts': builtInFormulas,
@@ -211,6 +246,7 @@ const targets = {
   'src/words/evidence.ts': citedEvidence,
   'src/words/english-first.ts': () => englishTexts('first'),
   'src/words/english-rest.ts': () => englishTexts('rest'),
+  'src/words/gaps.ts': textGaps,
   'shared/schema/method.schema.json': () => JSON.stringify(jsonSchema('method', root)),
   'shared/schema/plan.schema.json': () => JSON.stringify(jsonSchema('plan', root)),
   'shared/schema/file.schema.json': () => JSON.stringify(jsonSchema('file', root)),

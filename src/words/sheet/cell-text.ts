@@ -34,7 +34,10 @@ export function differenceText(
       ? words.say('sheet.points', { count: words.number(100 * amount, 1) })
       : cellText(words, unit, amount);
   const size = text(Math.abs(difference));
-  return size === text(0) ? '' : `${difference > 0 ? '+' : '−'}${size}`;
+  return size === text(0) ? '' : `${words.direction === 'rtl' ? leftToRight : ''}${difference > 0 ? '+' : '−'}${size}`;
 }
+
+/** Keeps a sign in front of its number where text runs from right to left, as Intl does. */
+const leftToRight = '\u200e';
 
 const isNoAmount: ReadonlySet<Unit> = new Set(['phase', 'level', 'event', 'yes-no', 'check']);

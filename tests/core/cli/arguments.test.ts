@@ -27,7 +27,7 @@ describe('weekwright with wrong arguments', () => {
     ],
     ['plan --days 60,0,45.5,60,0,90,120', '--days (Wednesday) is 45.5; allowed: steps of 1.'],
     ['plan --days', '--days needs a value.'],
-    ['plan --lang fr', '--lang is "fr"; allowed: en or de.'],
+    ['plan --lang nl', '--lang is "nl"; allowed: en, ar, de, es, or fr.'],
     ['plan --hour 4', `--hour is not an option here. Allowed: ${allOptions}.\n"4" is one argument too many.`],
     ['plan -x', `-x is not an option here. Allowed: ${allOptions}.`],
     ['plan --hours --phase build', '--hours needs a value.'],

@@ -92,7 +92,7 @@ describe('weekwright basis', () => {
 
   it.each<[string, string]>([
     ['--hours 4', '--hours is not an option here. Allowed: --method, --json, --lang, --help, --version.'],
-    ['--lang fr', '--lang is "fr"; allowed: en or de.'],
+    ['--lang nl', '--lang is "nl"; allowed: en, ar, de, es, or fr.'],
     ['all', '"all" is one argument too many.'],
   ])('%s', async (options, expected) => {
     const { code, output, errors } = await ran(`basis ${options}`.split(' '));

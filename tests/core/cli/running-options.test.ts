@@ -110,7 +110,7 @@ describe('weekwright running with wrong options', () => {
     ['--hours 25', '--hours is 25; allowed: 0.5 to 20.'],
     ['--phase sumer', '--phase is "sumer"; allowed: off-season, base, build, peak, taper, or recovery.'],
     ['--days 60,0,45,6O,0,90,120', '--days (Thursday) is "6O"; it has to be a number.'],
-    ['--lang fr', '--lang is "fr"; allowed: en or de.'],
+    ['--lang nl', '--lang is "nl"; allowed: en, ar, de, es, or fr.'],
     ['--age', '--age needs a value.'],
     ['--race --age 40', '--race needs a value.'],
     ['--age 40 --age 41', '--age stands there twice; allowed: once.'],

@@ -8,7 +8,7 @@ describe('matchLanguage(tag)', () => {
     ['de-AT', 'de'],
     ['DE_ch', 'de'],
     ['en-GB', 'en'],
-    ['fr', 'en'],
+    ['nl', 'en'],
     ['', 'en'],
     ['constructor', 'en'],
   ])('%j is %j', (tag, expected) => {
@@ -20,11 +20,11 @@ describe('loadWords(tag)', () => {
   it('loads every language there is', async () => {
     const loaded = await Promise.all(languages.map((language) => loadWords(language)));
     expect(loaded.map(({ language }) => language)).toEqual(languages);
-    expect(loaded.map((words) => words.say('table.total'))).toEqual(['Total', 'Summe']);
+    expect(loaded.map((words) => words.say('table.total'))).toEqual(['Total', 'المجموع', 'Summe', 'Total', 'Total']);
   });
 
   it('gives English where the language is unknown', async () => {
-    expect(await loadWords('fr')).toBe(await loadWords('en'));
+    expect(await loadWords('nl')).toBe(await loadWords('en'));
   });
 
   it('has every English text of shared/locales', async () => {
