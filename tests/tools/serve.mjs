@@ -14,19 +14,22 @@ const types = {
   '.png': 'image/png',
 };
 
-/** `/weekwright.js` and its chunks are the built tag; everything else is where it lies in the project. */
-function fileOf(url) {
+/** `/weekwright.js`, its chunks and the page to frame are the built ones; everything else is where it lies in the project. */
+export function fileOf(url) {
   const path = decodeURIComponent(new URL(url, 'http://localhost').pathname);
-  const isTag = /^\/weekwright[\w.-]*$/.test(path);
+  const isTag = /^\/(weekwright[\w.-]*|embed\.html)$/.test(path);
   const file = `${root}${isTag ? 'dist/embed' : ''}${path}${path.endsWith('/') ? 'index.html' : ''}`;
-  const isPublic = isTag || /^\/(demo|shared|dist)\/(?!.*\.\.)/.test(path);
+  const isPublic = isTag || /^\/(demo|shared|dist|tests\/browsers)\/(?!.*\.\.)/.test(path);
   return isPublic && statSync(file, { throwIfNoEntry: false })?.isFile() ? file : undefined;
 }
+
+/** What a file is, as its address is answered. */
+export const typeOf = (file) => types[extname(file)] ?? 'application/octet-stream';
 
 function answer(request, response) {
   const file = fileOf(request.url);
   if (!file) return response.writeHead(404, { 'content-type': 'text/plain' }).end('Not found');
-  response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' });
+  response.writeHead(200, { 'content-type': typeOf(file) });
   createReadStream(file).pipe(response);
 }
 
