@@ -1,9 +1,18 @@
 // Describes the tag for editors and catalogues. The analyzer reads src; what is published lies in dist.
 const published = { 'src/element/weekwright-planner.ts': 'dist/index.js', 'src/define.ts': 'dist/define.js' };
+// What the tag inherits from is no class for others: its members are the tag's own.
+const inner = 'src/element/planner-face.ts';
 const publishedPath = (_, source) => JSON.stringify(published[`${source}.ts`]);
 
+/** What no page can use, and the event once more, without its name, where it is made. */
+function leaveOut(declaration) {
+  const isForPages = (member) => (member.privacy ?? 'public') === 'public' && !member.static;
+  declaration.members = declaration.members?.filter(isForPages);
+  declaration.events = declaration.events?.filter(({ name }) => name);
+}
+
 export default {
-  globs: Object.keys(published),
+  globs: [...Object.keys(published), inner],
   outdir: 'dist',
   litelement: true,
   packagejson: false,
@@ -11,11 +20,11 @@ export default {
     {
       name: 'published-paths',
       packageLinkPhase({ customElementsManifest }) {
-        const text = JSON.stringify(customElementsManifest.modules).replace(
-          /"\/?(src\/[\w/-]+)\.[jt]s"/g,
-          publishedPath,
-        );
+        const modules = customElementsManifest.modules.filter(({ path }) => path !== inner);
+        const ownMembers = (key, value) => (key === 'inheritedFrom' || key === 'superclass' ? undefined : value);
+        const text = JSON.stringify(modules, ownMembers).replace(/"\/?(src\/[\w/-]+)\.[jt]s"/g, publishedPath);
         customElementsManifest.modules = JSON.parse(text);
+        for (const { declarations } of customElementsManifest.modules) declarations.forEach(leaveOut);
       },
     },
   ],

@@ -69,11 +69,11 @@ describe('custom elements manifest', () => {
     expect(modules.filter(({ path }) => !existsSync(installed + path))).toEqual([]);
   });
 
-  test('describes the tag with the attributes that its class observes', async () => {
+  test('describes the tag with the attributes that its class observes, and the language, which it hears of otherwise', async () => {
     const built = (await import(`${installed}dist/index.js`)) as Record<string, { observedAttributes?: string[] }>;
     expect(planner?.tagName).toBe('weekwright-planner');
     expect(planner?.attributes?.map(({ name }) => name).sort()).toEqual(
-      [...(built[String(planner?.name)]?.observedAttributes ?? [])].sort(),
+      ['lang', ...(built[String(planner?.name)]?.observedAttributes ?? [])].sort(),
     );
   });
 });

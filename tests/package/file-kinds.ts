@@ -1,0 +1,21 @@
+/** Every kind of file that the package may have; each file is of one kind. A new kind is added here on purpose. */
+export const fileKinds: readonly { readonly kind: string; readonly pattern: RegExp }[] = [
+  { kind: 'what npm asks for', pattern: /^(package\.json|README\.md)$/ },
+  { kind: 'changelog', pattern: /^shared\/changelog\.md$/ },
+  { kind: 'entries', pattern: /^dist\/(index|define|core|cli)\.js$/ },
+  { kind: 'parts of entries', pattern: /^dist\/chunks\/[\w.-]+\.js$/ },
+  { kind: 'types of entries', pattern: /^dist\/(index|define|core|cli|plan|problem)\.d\.ts$/ },
+  { kind: 'types', pattern: /^dist\/(cli|element|exchange|plan|sheet|training|words)\/[\w/.-]+\.d\.ts$/ },
+  { kind: 'frameworks', pattern: /^dist\/frameworks\/[\w-]+\.(d\.ts|js)$/ },
+  { kind: 'to embed', pattern: /^dist\/embed\/weekwright[\w.-]*\.js$/ },
+  { kind: 'maps of what is to embed', pattern: /^dist\/embed\/weekwright[\w.-]*\.js\.map$/ },
+  { kind: 'notices of libraries', pattern: /^dist\/(embed\/)?LICENSES\.txt$/ },
+  { kind: 'editor data', pattern: /^dist\/(custom-elements|html-custom-data|web-types)\.json$/ },
+  { kind: 'worked examples', pattern: /^shared\/checks\/[\w-]+\.json$/ },
+  { kind: 'evidence', pattern: /^shared\/evidence\/evidence\.json$/ },
+  { kind: 'texts', pattern: /^shared\/locales\/[a-z]{2}\.json$/ },
+  { kind: 'methods', pattern: /^shared\/methods\/[\w-]+\.json$/ },
+  { kind: 'movements', pattern: /^shared\/movements\/movements\.json$/ },
+  { kind: 'pictures of README.md', pattern: /^shared\/pictures\/[\w-]+-(dark|light)\.png$/ },
+  { kind: 'schemas', pattern: /^shared\/schema\/\w+\.schema\.json$/ },
+];
