@@ -1,27 +1,27 @@
 import { fileURLToPath } from 'node:url';
 import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
-import { chromeLauncher } from '@web/test-runner-chrome';
-import { a11ySnapshotPlugin } from '@web/test-runner-commands/plugins';
-import { chromiumLaunchOptions } from './tools/browsers.mjs';
-import { countReporter, moreCommands, prebundle } from './tools/wtr-plugins.mjs';
+import { builtPages } from './tools/built-pages.mjs';
+import { launcherOf } from './tools/launchers.mjs';
+import { moreCommands } from './tools/wtr-commands.mjs';
+import { countReporter, prebundle } from './tools/wtr-plugins.mjs';
 
+// BROWSERS=chromium,firefox,webkit; Chromium alone is what every machine can get by itself.
+const wantedBrowsers = (process.env.BROWSERS ?? 'chromium').split(',');
 const rootDir = fileURLToPath(new URL('..', import.meta.url));
 
 export default {
   rootDir,
   files: 'tests/element/**/*.test.ts',
   nodeResolve: { exportConditions: ['development'] },
+  middleware: [builtPages()],
   plugins: [
     prebundle('mathjs/number'),
     esbuildPlugin({ ts: true, json: true, target: 'es2022', tsconfig: `${rootDir}tsconfig.json` }),
-    a11ySnapshotPlugin(),
     moreCommands(),
   ],
-  browsers: [
-    // More than one page at a time, and tests time out now and then.
-    chromeLauncher({ launchOptions: await chromiumLaunchOptions(), concurrency: 1 }),
-  ],
+  browsers: await Promise.all(wantedBrowsers.map(launcherOf)),
+  concurrentBrowsers: 2,
   // For busy machines: what takes this long is broken.
   testFramework: { config: { timeout: 20_000 } },
   testsFinishTimeout: 600_000,

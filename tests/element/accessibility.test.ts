@@ -1,6 +1,6 @@
 import { expect, waitUntil } from '@open-wc/testing';
 import { faultsOf } from './axe.js';
-import { useMedia } from './media.js';
+import { inScheme } from './scheme.js';
 import { openPlanner, type PlannerPage } from './planner-page.js';
 
 const faultyMethod = '<script type="application/json" slot="method">{ "format": 1 }</script>';
@@ -28,16 +28,7 @@ const states: Readonly<Record<string, () => Promise<PlannerPage>>> = {
 
 for (const scheme of ['light', 'dark'] as const)
   describe(`axe finds nothing in a planner, ${scheme}`, () => {
-    before(async () => {
-      document.documentElement.style.colorScheme = scheme;
-      document.body.style.background = 'Canvas';
-      await useMedia({ 'prefers-color-scheme': scheme });
-    });
-
-    after(async () => {
-      document.documentElement.style.removeProperty('color-scheme');
-      await useMedia();
-    });
+    inScheme(scheme);
 
     for (const [state, open] of Object.entries(states))
       it(state, async () => {

@@ -1,5 +1,5 @@
 import { expect } from '@open-wc/testing';
-import { useMedia } from './media.js';
+import { describeWithMedia } from './media.js';
 import { openPlanner, type PlannerPage } from './planner-page.js';
 
 /** A system colour as the browser computes it here. */
@@ -19,26 +19,23 @@ const durations = (page: PlannerPage): number[] =>
     return moving.split(', ').map((text) => Number.parseFloat(text) * 1000);
   });
 
-afterEach(() => useMedia());
-
 describe('motion', () => {
   it('is short: changes fade in within 150 milliseconds', async () => {
     const longest = Math.max(...durations(await openPlanner()));
     expect(longest).to.be.greaterThan(0).and.at.most(150);
   });
 
-  it('is none where people ask for less', async () => {
-    await useMedia({ 'prefers-reduced-motion': 'reduce' });
-    const page = await openPlanner();
-    expect(Math.max(...durations(page))).to.equal(0);
-    await page.drag('hours', 9);
-    expect(document.getAnimations()).to.deep.equal([]);
+  describeWithMedia('where people ask for less', { 'prefers-reduced-motion': 'reduce' }, () => {
+    it('is none', async () => {
+      const page = await openPlanner();
+      expect(Math.max(...durations(page))).to.equal(0);
+      await page.drag('hours', 9);
+      expect(document.getAnimations()).to.deep.equal([]);
+    });
   });
 });
 
-describe('forced colours', () => {
-  beforeEach(() => useMedia({ 'forced-colors': 'active' }));
-
+describeWithMedia('forced colours', { 'forced-colors': 'active' }, () => {
   it('draw the ring in the colour of text, with its names beside it', async () => {
     const page = await openPlanner();
     const text = systemColour('CanvasText');
@@ -61,15 +58,29 @@ describe('forced colours', () => {
   });
 });
 
+const brightness = (text: string): number => Math.max(...(text.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number));
+
+function schemeOf(page: PlannerPage): 'light' | 'dark' {
+  const { color, backgroundColor } = getComputedStyle(page.find('.planner'));
+  return brightness(backgroundColor) > brightness(color) ? 'light' : 'dark';
+}
+
 describe('the colour scheme', () => {
-  for (const scheme of ['light', 'dark'] as const)
+  for (const scheme of ['light', 'dark'] as const) {
     it(`is that of the page, ${scheme}`, async () => {
       const page = await openPlanner();
       page.element.style.colorScheme = scheme;
-      const { color, backgroundColor } = getComputedStyle(page.find('.planner'));
-      const brightness = (text: string): number => Math.max(...(text.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number));
-      expect(brightness(backgroundColor) > brightness(color)).to.equal(scheme === 'light');
+      expect(schemeOf(page)).to.equal(scheme);
     });
+
+    describeWithMedia(`of people who prefer ${scheme}`, { 'prefers-color-scheme': scheme }, () => {
+      it('is theirs where the page leaves it to them', async () => {
+        const page = await openPlanner();
+        page.element.style.colorScheme = 'light dark';
+        expect(schemeOf(page)).to.equal(scheme);
+      });
+    });
+  }
 
   it('gives way to the colours of the page', async () => {
     const page = await openPlanner();

@@ -1,4 +1,5 @@
 import { executeServerCommand } from '@web/test-runner-commands';
+import { needs } from './instruments.js';
 
 /** Media features by their names in CSS; what is left out is as browsers start. */
 export interface MediaFeatures {
@@ -16,4 +17,15 @@ const usual: Required<MediaFeatures> = {
 /** Has the browser behave as on a device with these features. */
 export async function useMedia(features: MediaFeatures = {}): Promise<void> {
   await executeServerCommand('media-features', { ...usual, ...features });
+}
+
+/** Tests on a device with these features; they are there where features can be set. */
+export function describeWithMedia(name: string, features: MediaFeatures, register: () => void): void {
+  needs('media', () => {
+    describe(name, () => {
+      before(() => useMedia(features));
+      after(() => useMedia());
+      register();
+    });
+  });
 }

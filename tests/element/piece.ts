@@ -8,6 +8,7 @@ import { formulaFieldStyles } from '../../src/element/formula-field/formula-fiel
 import { inputsStyles } from '../../src/element/inputs/inputs.styles.js';
 import { createWords } from '../../src/words/words.js';
 import en from '../../shared/locales/en.json';
+import './page-focus.js';
 
 export const words = createWords('en', en, {
   'sheet.all-names': 'All quantities',

@@ -1,6 +1,15 @@
 import { expect } from '@open-wc/testing';
+import { sendMouse } from '@web/test-runner-commands';
 import { PlanChangeEvent } from '../../src/index.js';
 import { openPlanner, shownPlan, type PlannerPage } from './planner-page.js';
+
+/** Near its end, for in its middle a slider may stand already. */
+async function pressNearEnd(page: PlannerPage, slider: Element): Promise<unknown> {
+  slider.scrollIntoView({ block: 'center' });
+  const { left, top, width, height } = slider.getBoundingClientRect();
+  await sendMouse({ type: 'click', position: [Math.round(left + 0.95 * width), Math.round(top + height / 2)] });
+  return page.settled();
+}
 
 /** What one act of a person looks like. */
 const acts: Readonly<Record<string, (page: PlannerPage) => Promise<unknown>>> = {
@@ -8,7 +17,7 @@ const acts: Readonly<Record<string, (page: PlannerPage) => Promise<unknown>>> = 
     page.slider('hours').focus();
     return page.press('ArrowRight');
   },
-  'a press on a slider': (page) => page.click(page.slider('level')),
+  'a press on a slider': (page) => pressNearEnd(page, page.slider('level')),
   'a choice from a list': (page) => {
     page.list('event').focus();
     return page.press('ArrowUp');

@@ -1,9 +1,10 @@
 // The planner as a person meets it, so that tests read as what somebody does and sees.
-import { expect, fixture } from '@open-wc/testing';
+import { expect, fixture, nextFrame } from '@open-wc/testing';
 import { sendKeys, sendMouse } from '@web/test-runner-commands';
 import '../../src/define.js';
 import type { WeekwrightPlanner } from '../../src/index.js';
 import type { CategoryId } from '../../src/training/method/ids.js';
+import './page-focus.js';
 import { collapsed } from './text.js';
 
 export type NumberFieldName = 'hours' | 'strengthCap';
@@ -156,7 +157,7 @@ export class PlannerPage {
 
   /** Presses with the mouse in the middle of what is there. */
   async click(target: Element): Promise<this> {
-    await sendMouse({ type: 'click', position: middleOf(target) });
+    await sendMouse({ type: 'click', position: await middleOf(target) });
     return this.settled();
   }
 
@@ -182,10 +183,21 @@ export class PlannerPage {
   }
 }
 
-function middleOf(target: Element): [number, number] {
+function middle(target: Element): [number, number] {
   target.scrollIntoView({ block: 'center' });
   const { left, top, width, height } = target.getBoundingClientRect();
   return [Math.round(left + width / 2), Math.round(top + height / 2)];
+}
+
+/** Where something is once it stands still: panels above it may still be coming. */
+async function middleOf(target: Element): Promise<[number, number]> {
+  for (;;) {
+    const before = middle(target);
+    await nextFrame();
+    await nextFrame();
+    const now = middle(target);
+    if (now.join() === before.join()) return now;
+  }
 }
 
 /** A planner on an empty page; `content` is what stands between its tags. */

@@ -1,11 +1,13 @@
 import { expect } from '@open-wc/testing';
-import { a11ySnapshot } from '@web/test-runner-commands';
+import { accessibleNames, accessibleNodes } from './accessibility-tree.js';
+import { needs } from './instruments.js';
+import { inScheme } from './scheme.js';
 import { html } from 'lit';
 import type { SweepChartOptions } from '../../src/element/chart/chart-options.js';
 import { readingSlider } from '../../src/element/chart/reading-slider.js';
 import { sweepChart } from '../../src/element/chart/sweep-chart.js';
 import { faultsOf } from './axe.js';
-import { useMedia } from './media.js';
+import { describeWithMedia } from './media.js';
 import { openPiece, words, type Piece } from './piece.js';
 
 const hours = Array.from({ length: 79 }, (_, index) => 0.5 + index / 4);
@@ -181,18 +183,16 @@ describe('the lines of a chart', () => {
     }
   });
 
-  it('are black or white with forced colours', async () => {
-    await useMedia({ 'forced-colors': 'active' });
-    const { piece } = await openChart({ kind: 'areas' });
-    const [area] = piece.all('.sweep-area');
-    if (!area) throw new Error('there is no area');
-    const { color, stroke, fill } = {
-      ...pick(area),
-      color: getComputedStyle(piece.find('.sweep-inside, .sweep-ends span')).color,
-    };
-    expect(stroke).to.equal(color);
-    expect(fill).to.not.equal(color);
-    await useMedia();
+  describeWithMedia('with forced colours', { 'forced-colors': 'active' }, () => {
+    it('are black or white', async () => {
+      const { piece } = await openChart({ kind: 'areas' });
+      const [area] = piece.all('.sweep-area');
+      if (!area) throw new Error('there is no area');
+      const { stroke, fill } = pick(area);
+      const { color } = getComputedStyle(piece.find('.sweep-inside, .sweep-ends span'));
+      expect(stroke).to.equal(color);
+      expect(fill).to.not.equal(color);
+    });
   });
 
   it('need no element for a value', async () => {
@@ -207,31 +207,29 @@ function pick(element: Element): { readonly stroke: string; readonly fill: strin
 }
 
 describe('a chart for everybody', () => {
-  it('is a picture with a name and a description, and a slider with a name', async () => {
-    interface Node {
-      readonly role: string;
-      readonly name?: string;
-      readonly description?: string;
-      readonly children?: readonly Node[];
-    }
+  it('is a picture and a slider, each with a name', async () => {
     await openChart();
-    const flat = (node: Node): Node[] => [node, ...(node.children ?? []).flatMap(flat)];
-    const nodes = flat((await a11ySnapshot({})) as unknown as Node);
-    const said = nodes
-      .filter(({ role }) => /image|img|slider/.test(role))
-      .map(({ name, description }) => [name, description]);
-    expect(said[0]?.slice(0, 2)).to.deep.equal(['Minutes by hours a week', 'From 0.5 to 20 hours.']);
-    expect(said[1]?.[0]).to.equal('Read at');
+    expect(await accessibleNames(/^(?:image|slider)$/)).to.deep.equal([
+      'image: Minutes by hours a week',
+      'slider: Read at',
+    ]);
+  });
+
+  needs('accessibleValues', () => {
+    it('is a picture with a description', async () => {
+      await openChart();
+      const [picture] = await accessibleNodes(/^image$/);
+      expect(picture?.description).to.equal('From 0.5 to 20 hours.');
+    });
   });
 
   for (const scheme of ['light', 'dark'] as const)
-    it(`axe finds nothing, ${scheme}`, async () => {
-      document.documentElement.style.colorScheme = scheme;
-      document.body.style.background = 'Canvas';
-      await useMedia({ 'prefers-color-scheme': scheme });
-      const { piece } = await openChart({ kind: 'areas' });
-      expect(await faultsOf(piece)).to.deep.equal([]);
-      document.documentElement.style.removeProperty('color-scheme');
-      await useMedia();
+    describe(scheme, () => {
+      inScheme(scheme);
+
+      it('axe finds nothing', async () => {
+        const { piece } = await openChart({ kind: 'areas' });
+        expect(await faultsOf(piece)).to.deep.equal([]);
+      });
     });
 });

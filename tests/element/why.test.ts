@@ -114,6 +114,7 @@ describe('closing a derivation gives the focus back to the number it was asked f
 
   it('and Escape does not close a dialog around the planner as well', async () => {
     const dialog = document.createElement('dialog');
+    dialog.style.inlineSize = '700px'; // all columns, with a scrollbar too
     document.body.append(dialog);
     const page = await openPlanner();
     dialog.append(page.element);

@@ -1,7 +1,9 @@
-// `npm test`: builds, runs every suite, and closes with the line that counts.
+// `npm test`: builds, runs every suite, and closes with the line that counts. BROWSERS=chromium,firefox,webkit adds engines.
 import { spawnSync } from 'node:child_process';
 import { readFileSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+
+process.env.BROWSERS ??= 'chromium';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -14,8 +16,7 @@ function npmRun(script, ...options) {
 }
 
 /** A suite that breaks without naming a failed test counts as one. */
-function count(script, options) {
-  const file = `reports/${script.replace('test:', '')}.json`;
+function count(script, options, file = `reports/${script.replace('test:', '')}.json`) {
   rmSync(root + file, { force: true });
   const isFine = npmRun(script, ...options(file));
   try {
@@ -32,7 +33,7 @@ const counts = npmRun('build')
   ? [
       count('test:core', vitestOptions),
       count('test:package', vitestOptions),
-      count('test:element', () => []),
+      count('test:browsers', () => [], 'reports/element.json'),
       count('test:pages', vitestOptions),
     ]
   : [{ passed: 0, failed: 1 }];

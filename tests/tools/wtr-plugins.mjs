@@ -29,29 +29,6 @@ export function prebundle(...specifiers) {
   };
 }
 
-/** Commands for tests: media features that the stock emulateMedia does not know, and screenshots. */
-export function moreCommands() {
-  const sessions = new WeakMap();
-  return {
-    name: 'more-commands',
-    async executeCommand({ command, payload, session }) {
-      if (command !== 'media-features' && command !== 'screenshot') return undefined;
-      const page = session.browser.getPage(session.id);
-      if (command === 'media-features') {
-        // One session a page, kept open: detaching it would undo the emulation.
-        if (!sessions.has(page)) sessions.set(page, await page.createCDPSession());
-        const features = Object.entries(payload).map(([name, value]) => ({ name, value }));
-        await sessions.get(page).send('Emulation.setEmulatedMedia', { features });
-        return true;
-      }
-      const path = `${root}reports/${payload.path}`;
-      mkdirSync(dirname(path), { recursive: true });
-      await page.screenshot({ path });
-      return true;
-    },
-  };
-}
-
 /** Leaves the counts of a run in a file, as vitest's own JSON reporter does. */
 export function countReporter(path) {
   return {

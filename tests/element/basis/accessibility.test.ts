@@ -1,7 +1,8 @@
 import { expect } from '@open-wc/testing';
 import { sendKeys, setViewport } from '@web/test-runner-commands';
 import { faultsOf } from '../axe.js';
-import { useMedia } from '../media.js';
+import { describeWithMedia } from '../media.js';
+import { inScheme } from '../scheme.js';
 import { clipped, misfits } from '../misfits.js';
 import { collapsed } from '../text.js';
 import { openBasis } from './basis-page.js';
@@ -14,17 +15,8 @@ for (const scheme of ['light', 'dark'] as const)
     ['de', 320],
   ] as const)
     describe(`axe finds nothing in what a planner rests on, ${scheme}, ${lang}, ${String(width)} pixels`, () => {
-      before(async () => {
-        await setViewport({ width, height: 900 });
-        document.documentElement.style.colorScheme = scheme;
-        document.body.style.background = 'Canvas';
-        await useMedia({ 'prefers-color-scheme': scheme });
-      });
-
-      after(async () => {
-        document.documentElement.style.removeProperty('color-scheme');
-        await useMedia();
-      });
+      before(() => setViewport({ width, height: 900 }));
+      inScheme(scheme);
 
       for (const isOpen of [false, true])
         it(isOpen ? 'with everything open' : 'as it starts', async () => {
@@ -73,10 +65,7 @@ it('headings of what a planner rests on stand in order', async () => {
   ]);
 });
 
-describe('forced colours', () => {
-  before(() => useMedia({ 'forced-colors': 'active' }));
-  after(() => useMedia());
-
+describeWithMedia('forced colours', { 'forced-colors': 'active' }, () => {
   it('leave the boxes with an edge', async () => {
     const page = await openBasis();
     const { borderTopStyle, borderTopWidth } = getComputedStyle(page.find('.basis-panel .box'));

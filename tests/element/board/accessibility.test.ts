@@ -1,7 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { setViewport } from '@web/test-runner-commands';
 import { faultsOf } from '../axe.js';
-import { useMedia } from '../media.js';
+import { inScheme } from '../scheme.js';
 import type { BoardPage } from './board-page.js';
 import { openBoard, scene } from './open-board.js';
 
@@ -44,7 +44,7 @@ const states: Readonly<Record<string, Open>> = {
   'with a card that stays, one that is done, and a day kept free': async (lang) => {
     const page = await laid(lang);
     await page.pickUp('strength', 5);
-    await page.press('ArrowRight', 'Space');
+    await page.press('ArrowRight', ' ');
     await page.openDay(2);
     await page.click(page.at('#board-tools .acts button', 0));
     const [card] = page.all('.card[data-state="open"]');
@@ -73,17 +73,8 @@ for (const scheme of ['light', 'dark'] as const)
     ['de', 320],
   ] as const)
     describe(`axe finds nothing on a board, ${scheme}, ${lang}, ${String(width)} pixels`, () => {
-      before(async () => {
-        await setViewport({ width, height: 900 });
-        document.documentElement.style.colorScheme = scheme;
-        document.body.style.background = 'Canvas';
-        await useMedia({ 'prefers-color-scheme': scheme });
-      });
-
-      after(async () => {
-        document.documentElement.style.removeProperty('color-scheme');
-        await useMedia();
-      });
+      before(() => setViewport({ width, height: 900 }));
+      inScheme(scheme);
 
       for (const [state, open] of Object.entries(states))
         it(state, async () => {

@@ -155,7 +155,7 @@ export class BoardPage extends SheetPage {
 
   async pickUp(category: CategoryId, day: number): Promise<this> {
     await this.goTo(this.card(category, day));
-    return this.press('Space');
+    return this.press(' ');
   }
 
   /** Takes something up with the mouse, and moves it over the middle of other things. */

@@ -48,7 +48,7 @@ const faulty: Readonly<Record<string, (page: BoardPage) => Promise<unknown>>> = 
   'one session a day where there are five days': (page) => page.choose(page.wishList('sessions-a-day'), 0),
   'a card on a day off': async (page) => {
     await page.pickUp('tempo', 0);
-    await page.press('ArrowRight', 'Space');
+    await page.press('ArrowRight', ' ');
   },
 };
 

@@ -47,7 +47,7 @@ function countedWorkers(): { readonly running: () => number; readonly stop: () =
 async function drive(page: BoardPage): Promise<void> {
   await page.typeMinutes(0, '75');
   await page.pickUp('strength', 5);
-  await page.press('ArrowRight', 'Space');
+  await page.press('ArrowRight', ' ');
   await page.laid();
   await page.openDay(2);
   await page.click(page.toolsButton('This day fell out'));

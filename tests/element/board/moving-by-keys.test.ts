@@ -45,7 +45,7 @@ describe('a card moved by keys', () => {
     expect(page.dayCarriedOver).to.equal(1);
   });
 
-  for (const key of ['Space', 'Enter'])
+  for (const key of [' ', 'Enter'])
     it(`put down by ${key} it stays there, the focus with it, and the page hears of it once`, async () => {
       const page = await openBoard();
       await page.pickUp('strength', 5);
@@ -65,14 +65,14 @@ describe('a card moved by keys', () => {
     await page.pickUp('strength', 5);
     await page.press('ArrowRight');
     const told = Number(/^Sunday: (\d+)/.exec(page.told)?.[1]);
-    await page.press('Space');
+    await page.press(' ');
     expect(page.week.cost).to.equal(told);
   });
 
   it('can be carried on from where it was put down', async () => {
     const page = await openBoard();
     await page.pickUp('strength', 5);
-    await page.press('ArrowRight', 'Space', 'Space', 'ArrowLeft', 'Space');
+    await page.press('ArrowRight', ' ', ' ', 'ArrowLeft', ' ');
     expect(page.week.wishes.pinned).to.deep.equal([{ category: 'strength', minutes: 50, day: 5 }]);
     expect(page.hasFocus(page.card('strength', 5))).to.equal(true);
   });
@@ -81,7 +81,7 @@ describe('a card moved by keys', () => {
     const page = await openBoard();
     const { week } = page;
     await page.pickUp('tempo', 0);
-    const events = await page.heard(() => page.press('ArrowRight', 'ArrowLeft', 'Space'));
+    const events = await page.heard(() => page.press('ArrowRight', 'ArrowLeft', ' '));
     expect(events).to.deep.equal([]);
     expect(page.week).to.equal(week);
     expect(page.hasFocus(page.card('tempo', 0))).to.equal(true);
@@ -113,7 +113,7 @@ describe('a card moved by keys', () => {
     await page.pickUp('strength', 5);
     await page.press('ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft');
     expect(page.carried).to.equal('does not fit');
-    await page.press('Space');
+    await page.press(' ');
     await page.laid();
     expect(page.week.state).to.equal('nothing-fits');
     expect(page.all('.conflict button').length).to.be.greaterThan(0);
@@ -123,7 +123,7 @@ describe('a card moved by keys', () => {
     const page = await openBoard();
     await page.does('tempo', 0, 'Done');
     await page.goTo(page.card('tempo', 0));
-    await page.press('Space');
+    await page.press(' ');
     expect(page.dayCarriedOver).to.equal(null);
     expect(page.told).to.not.include('Picked up');
   });

@@ -99,7 +99,7 @@ describe('what was set by hand', () => {
     await page.does('tempo', 0, 'Done');
     await page.press('Escape');
     await page.pickUp('strength', 5);
-    await page.press('ArrowRight', 'Space');
+    await page.press('ArrowRight', ' ');
     await page.choose(page.wishList('rest-days'), 0);
     const button = clear();
     if (!button) throw new Error('there is no button to clear it');

@@ -14,7 +14,7 @@ const redo = async (page: BoardPage): Promise<BoardPage> => (await page.click(pa
 const shownCost = (page: BoardPage, column = 0): number => Number.parseFloat(page.shown('week_cost', column).text);
 const moveStrength = async (page: BoardPage): Promise<void> => {
   await page.pickUp('strength', 5);
-  await page.press('ArrowRight', 'Space');
+  await page.press('ArrowRight', ' ');
   await page.laid();
 };
 

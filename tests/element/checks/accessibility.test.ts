@@ -1,7 +1,8 @@
 import { expect } from '@open-wc/testing';
 import { setViewport } from '@web/test-runner-commands';
 import { faultsOf } from '../axe.js';
-import { useMedia } from '../media.js';
+import { describeWithMedia } from '../media.js';
+import { inScheme } from '../scheme.js';
 import { openChecks, questions, scene, type ChecksPage } from './checks-page.js';
 
 type Open = (lang: string) => Promise<ChecksPage>;
@@ -55,17 +56,8 @@ for (const scheme of ['light', 'dark'] as const)
     ['de', 320],
   ] as const)
     describe(`axe finds nothing in checks, ${scheme}, ${lang}, ${String(width)} pixels`, () => {
-      before(async () => {
-        await setViewport({ width, height: 900 });
-        document.documentElement.style.colorScheme = scheme;
-        document.body.style.background = 'Canvas';
-        await useMedia({ 'prefers-color-scheme': scheme });
-      });
-
-      after(async () => {
-        document.documentElement.style.removeProperty('color-scheme');
-        await useMedia();
-      });
+      before(() => setViewport({ width, height: 900 }));
+      inScheme(scheme);
 
       for (const [state, open] of Object.entries(states))
         it(state, async () => {
@@ -92,10 +84,7 @@ it('tables of checks that scroll are reached by keyboard, and have a name', asyn
   expect(new Set(tables.map(({ ariaLabel }) => ariaLabel)).size).to.equal(2);
 });
 
-describe('forced colours', () => {
-  before(() => useMedia({ 'forced-colors': 'active' }));
-  after(() => useMedia());
-
+describeWithMedia('forced colours', { 'forced-colors': 'active' }, () => {
   it('leave fields, boxes and buttons with an edge', async () => {
     const page = await (await first('en')).opensAll();
     await page.ticks('pain');

@@ -66,9 +66,9 @@ describe('answers that stop nothing', () => {
     const page = await opened();
     for (const id of questions.filter((each) => !/symptoms|bone-pain|not-active/.test(each))) {
       await page.goTo(page.question(id));
-      await page.press('Space');
+      await page.press(' ');
       expect([page.answers, page.hasFocus(page.question(id))]).to.deep.equal([[id], true]);
-      await page.press('Space');
+      await page.press(' ');
       expect([page.answers, page.advice, page.hasFocus(page.question(id))]).to.deep.equal([[], [], true]);
     }
   });

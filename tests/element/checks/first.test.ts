@@ -41,7 +41,7 @@ describe('the checks of a plan', () => {
     expect(page.ids).to.include('hard-sessions');
   });
 
-  for (const key of ['Enter', 'Space'])
+  for (const key of ['Enter', ' '])
     it(`open by ${key}, with the range, what would change it, the source and what it does not say`, async () => {
       const page = await openChecks();
       await page.goTo(page.summaryOf('hard-minutes'));

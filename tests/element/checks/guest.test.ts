@@ -123,6 +123,7 @@ describe('checks beside the what-if sheet', () => {
     await page.until(() => page.has('.grid'), 'the sheet comes');
     const before = await copiedHash(page);
     await drive(page);
+    await page.until(() => page.has('.toolbar'), 'the sheet comes back');
     expect(await copiedHash(page)).to.equal(before);
   });
 
@@ -130,6 +131,7 @@ describe('checks beside the what-if sheet', () => {
     const page = await openChecks(scene, 'split sheet checks');
     await page.until(() => page.has('.grid'), 'the sheet comes');
     await drive(page);
+    await page.until(() => page.has('.toolbar'), 'the sheet comes back');
     expect(page.tool('Undo').ariaDisabled).to.equal('true');
     await page.add();
     await page.click(page.radio(1));

@@ -1,15 +1,8 @@
 import { expect } from '@open-wc/testing';
-import { a11ySnapshot, sendKeys } from '@web/test-runner-commands';
+import { sendKeys } from '@web/test-runner-commands';
+import { accessibleControls } from '../accessibility-tree.js';
+import { tabTo } from '../by-keys.js';
 import { openChecks, scene } from './checks-page.js';
-
-interface Node {
-  readonly role: string;
-  readonly name?: string;
-  readonly children?: readonly Node[];
-}
-const flat = (node: Node): Node[] => [node, ...(node.children ?? []).flatMap(flat)];
-const nodes = async (roles: RegExp): Promise<Node[]> =>
-  flat((await a11ySnapshot({})) as unknown as Node).filter(({ role }) => roles.test(role));
 
 describe('by keys alone', () => {
   it('every control of checks is reached, in the order in which it stands', async () => {
@@ -36,7 +29,7 @@ describe('by keys alone', () => {
   it('the boxes open and close', async () => {
     const page = await openChecks(scene, 'checks');
     for (const name of ['start', 'load', 'own'] as const)
-      for (const key of ['Enter', 'Space']) {
+      for (const key of ['Enter', ' ']) {
         const box = page.find<HTMLDetailsElement>(`.checks-${name}`);
         await page.goTo(page.find(`.checks-${name} > summary`));
         await page.press(key);
@@ -60,8 +53,7 @@ describe('by keys alone', () => {
     const page = await (await openChecks(scene, 'checks')).opensAll();
     for (const selector of ['input[type="checkbox"]', '.typed.text', 'textarea', 'button.act', '.check > summary']) {
       const control = page.find(`.checks ${selector}`);
-      await page.goTo(control);
-      await sendKeys({ press: 'Shift' });
+      await tabTo(page, control);
       const { outlineStyle, outlineWidth } = getComputedStyle(control);
       expect(outlineStyle, selector).to.not.equal('none');
       expect(Number.parseFloat(outlineWidth), selector).to.be.at.least(2);
@@ -72,9 +64,9 @@ describe('by keys alone', () => {
 describe('what a screen reader is given of checks', () => {
   it('is a name for every control, and a group for the questions', async () => {
     const page = await (await openChecks(scene, 'checks')).opensAll();
-    const controls = await nodes(/^(?:button|textbox|checkbox)$/);
+    const controls = await accessibleControls();
     expect(controls.length).to.be.at.least(19);
-    expect(controls.filter(({ name = '' }) => name.trim() === '')).to.deep.equal([]);
+    expect(controls.filter(({ name }) => name.trim() === '')).to.deep.equal([]);
     expect(page.texts('.checks fieldset > legend')).to.have.length(1);
     expect(controls.some(({ role, name }) => role === 'checkbox' && name === 'Pregnant')).to.equal(true);
   });

@@ -44,11 +44,11 @@ for (const { answers, says } of stopping)
       const page = await (await openWhole()).opens('start');
       for (const id of answers) {
         await page.goTo(page.question(id));
-        await page.press('Space');
+        await page.press(' ');
         expect(page.hasFocus(page.question(id))).to.equal(true);
       }
       expect(page.element.plan).to.equal(null);
-      await page.press('Space');
+      await page.press(' ');
       expect(page.hasFocus(page.question(answers.at(-1) ?? 'pain'))).to.equal(true);
       expect(page.element.plan).to.not.equal(null);
     });

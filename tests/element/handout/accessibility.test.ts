@@ -1,7 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { setViewport } from '@web/test-runner-commands';
 import { faultsOf } from '../axe.js';
-import { useMedia } from '../media.js';
+import { inScheme } from '../scheme.js';
 import { openHandout, openWithDays, scene, type HandoutPage } from './handout-page.js';
 
 type Open = (lang: string) => Promise<HandoutPage>;
@@ -32,17 +32,8 @@ for (const scheme of ['light', 'dark'] as const)
     ['de', 320],
   ] as const)
     describe(`axe finds nothing in what is taken home, ${scheme}, ${lang}, ${String(width)} pixels`, () => {
-      before(async () => {
-        await setViewport({ width, height: 900 });
-        document.documentElement.style.colorScheme = scheme;
-        document.body.style.background = 'Canvas';
-        await useMedia({ 'prefers-color-scheme': scheme });
-      });
-
-      after(async () => {
-        document.documentElement.style.removeProperty('color-scheme');
-        await useMedia();
-      });
+      before(() => setViewport({ width, height: 900 }));
+      inScheme(scheme);
 
       for (const [state, open] of Object.entries(states))
         it(state, async () => {

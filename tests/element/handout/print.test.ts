@@ -1,4 +1,5 @@
 import { expect } from '@open-wc/testing';
+import { needs } from '../instruments.js';
 import { collapsed } from '../text.js';
 import { openHandout, openWithDays, scene, type HandoutPage } from './handout-page.js';
 import { finish, printing, withPrinter, type Printed } from './printer.js';
@@ -58,11 +59,13 @@ describe('printing', () => {
     finish(third);
   });
 
-  it('by the browser itself leaves no frame', async () => {
-    const page = await openHandout();
-    await page.acts('Print');
-    await page.until(() => !page.has('iframe'), 'the frame goes');
-    expect(page.message).to.equal('');
+  needs('print', () => {
+    it('by the browser itself leaves no frame', async () => {
+      const page = await openHandout();
+      await page.acts('Print');
+      await page.until(() => !page.has('iframe'), 'the frame goes');
+      expect(page.message).to.equal('');
+    });
   });
 
   it('works from the keyboard, and the focus is back on its button', async () => {

@@ -1,4 +1,5 @@
 // A printer that prints nothing: it takes down what a frame would print, and when.
+import { waitUntil } from '@open-wc/testing';
 import { collapsed } from '../text.js';
 
 /** A sheet as it goes to the printer. */
@@ -15,7 +16,13 @@ type View = NonNullable<HTMLIFrameElement['contentWindow']>;
 /** What is printed while something is done. The frames stand until `finish` is called. */
 export async function printing(act: () => Promise<unknown>): Promise<Printed[]> {
   const printed: Printed[] = [];
-  await withPrinter((frame) => printed.push(taken(frame)), act);
+  await withPrinter(
+    (frame) => printed.push(taken(frame)),
+    async () => {
+      await act();
+      await waitUntil(() => printed.length > 0, 'something is printed'); // frames load later in some browsers
+    },
+  );
   return printed;
 }
 

@@ -1,7 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { setViewport } from '@web/test-runner-commands';
 import { faultsOf } from '../axe.js';
-import { useMedia } from '../media.js';
+import { inScheme } from '../scheme.js';
 import { onRealDay } from './on-day.js';
 import { openTables, type TablePage } from './table-page.js';
 
@@ -47,17 +47,8 @@ after(async () => {
 for (const scheme of ['light', 'dark'] as const)
   for (const width of [1200, 320])
     describe(`axe finds nothing in what was done, ${scheme}, ${String(width)} pixels`, () => {
-      before(async () => {
-        await setViewport({ width, height: 900 });
-        document.documentElement.style.colorScheme = scheme;
-        document.body.style.background = 'Canvas';
-        await useMedia({ 'prefers-color-scheme': scheme });
-      });
-
-      after(async () => {
-        document.documentElement.style.removeProperty('color-scheme');
-        await useMedia();
-      });
+      before(() => setViewport({ width, height: 900 }));
+      inScheme(scheme);
 
       for (const [state, open] of Object.entries(states))
         it(state, async () => {

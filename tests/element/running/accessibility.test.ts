@@ -1,7 +1,8 @@
 import { expect } from '@open-wc/testing';
 import { setViewport } from '@web/test-runner-commands';
 import { faultsOf } from '../axe.js';
-import { useMedia } from '../media.js';
+import { describeWithMedia } from '../media.js';
+import { inScheme } from '../scheme.js';
 import { openRunning, scene, type RunningPage } from './running-page.js';
 
 type Open = (lang: string) => Promise<RunningPage>;
@@ -57,17 +58,8 @@ for (const scheme of ['light', 'dark'] as const)
     ['de', 320],
   ] as const)
     describe(`axe finds nothing in paces and runs, ${scheme}, ${lang}, ${String(width)} pixels`, () => {
-      before(async () => {
-        await setViewport({ width, height: 900 });
-        document.documentElement.style.colorScheme = scheme;
-        document.body.style.background = 'Canvas';
-        await useMedia({ 'prefers-color-scheme': scheme });
-      });
-
-      after(async () => {
-        document.documentElement.style.removeProperty('color-scheme');
-        await useMedia();
-      });
+      before(() => setViewport({ width, height: 900 }));
+      inScheme(scheme);
 
       for (const [state, open] of Object.entries(states))
         it(state, async () => {
@@ -82,10 +74,7 @@ it('axe finds a fault of paces and runs where there is one', async () => {
   expect((await faults(page)).join()).to.match(/label: Form elements must have labels|select-name/);
 });
 
-describe('forced colours', () => {
-  before(() => useMedia({ 'forced-colors': 'active' }));
-  after(() => useMedia());
-
+describeWithMedia('forced colours', { 'forced-colors': 'active' }, () => {
   it('leave fields, lists and boxes with an edge, and notes and kinds with theirs', async () => {
     const page = await withRace('en');
     page.element.running = told;

@@ -1,7 +1,8 @@
 import { expect } from '@open-wc/testing';
 import { setViewport } from '@web/test-runner-commands';
 import { faultsOf } from '../axe.js';
-import { useMedia } from '../media.js';
+import { describeWithMedia } from '../media.js';
+import { inScheme } from '../scheme.js';
 import { openSeason, openWithSheet, scene, type SeasonPage } from './season-page.js';
 
 type Open = (lang: string) => Promise<SeasonPage>;
@@ -60,17 +61,8 @@ for (const scheme of ['light', 'dark'] as const)
     ['de', 320],
   ] as const)
     describe(`axe finds nothing in a season, ${scheme}, ${lang}, ${String(width)} pixels`, () => {
-      before(async () => {
-        await setViewport({ width, height: 900 });
-        document.documentElement.style.colorScheme = scheme;
-        document.body.style.background = 'Canvas';
-        await useMedia({ 'prefers-color-scheme': scheme });
-      });
-
-      after(async () => {
-        document.documentElement.style.removeProperty('color-scheme');
-        await useMedia();
-      });
+      before(() => setViewport({ width, height: 900 }));
+      inScheme(scheme);
 
       for (const [state, open] of Object.entries(states))
         it(state, async () => {
@@ -93,10 +85,7 @@ it('axe finds a fault of the season where there is one', async () => {
   expect((await faults(page)).join()).to.include('label: Form elements must have labels');
 });
 
-describe('forced colours', () => {
-  before(() => useMedia({ 'forced-colors': 'active' }));
-  after(() => useMedia());
-
+describeWithMedia('forced colours', { 'forced-colors': 'active' }, () => {
   it('leave fields, buttons and boxes with an edge, and show the week that is read', async () => {
     const page = await first('en');
     page.element.season = crowded;

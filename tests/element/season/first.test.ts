@@ -1,14 +1,7 @@
 import { expect } from '@open-wc/testing';
-import { a11ySnapshot } from '@web/test-runner-commands';
+import { accessibleNodes } from '../accessibility-tree.js';
 import { collapsed } from '../text.js';
 import { openSeason } from './season-page.js';
-
-interface Node {
-  readonly role: string;
-  readonly name?: string;
-  readonly children?: readonly Node[];
-}
-const flat = (node: Node): Node[] => [node, ...(node.children ?? []).flatMap(flat)];
 
 describe('the season', () => {
   it('says first what it comes to', async () => {
@@ -62,7 +55,7 @@ describe('the season', () => {
 
   it('has a picture of its weeks, with phases over it and the event at its place', async () => {
     const page = await openSeason();
-    const images = flat((await a11ySnapshot({})) as unknown as Node).filter(({ role }) => /^ima?ge?$/.test(role));
+    const images = await accessibleNodes(/^image$/);
     expect(images.map(({ name }) => name)).to.satisfy((names: readonly string[]) =>
       names.some((name) => name.startsWith('Minutes of every week, by kind of training')),
     );

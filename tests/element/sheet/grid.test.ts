@@ -203,8 +203,8 @@ describe('a block', () => {
     const clipboardData = new DataTransfer();
     const event = new ClipboardEvent('copy', { clipboardData, bubbles: true, composed: true, cancelable: true });
     page.root.activeElement?.dispatchEvent(event);
-    const html = new DOMParser().parseFromString(clipboardData.getData('text/html'), 'text/html');
-    return { plain: clipboardData.getData('text/plain'), html, isTaken: event.defaultPrevented };
+    const html = new DOMParser().parseFromString(event.clipboardData?.getData('text/html') ?? '', 'text/html');
+    return { plain: event.clipboardData?.getData('text/plain') ?? '', html, isTaken: event.defaultPrevented };
   }
   const tableOf = ({ html }: ReturnType<typeof copied>): string[][] =>
     [...(html.querySelector('table')?.rows ?? [])].map((row) => [...row.cells].map(({ textContent }) => textContent));

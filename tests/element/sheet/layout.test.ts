@@ -1,6 +1,6 @@
 import { expect } from '@open-wc/testing';
 import { setViewport } from '@web/test-runner-commands';
-import { useMedia } from '../media.js';
+import { describeWithMedia } from '../media.js';
 import { collapsed } from '../text.js';
 import { openSheet, type SheetPage } from './sheet-page.js';
 
@@ -203,10 +203,7 @@ describe('nothing jumps while a slider of a column moves', () => {
     });
 });
 
-describe('with forced colours', () => {
-  beforeEach(() => useMedia({ 'forced-colors': 'active' }));
-  afterEach(() => useMedia());
-
+describeWithMedia('with forced colours', { 'forced-colors': 'active' }, () => {
   it('what is set by hand still has its mark and its weight, and what is open its edge', async () => {
     const page = await openSheet('hours="8" phase="base"', 'sheet');
     await page.override('strength_minutes', 0, '100');

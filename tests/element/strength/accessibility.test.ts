@@ -1,7 +1,8 @@
 import { expect } from '@open-wc/testing';
 import { setViewport } from '@web/test-runner-commands';
 import { faultsOf } from '../axe.js';
-import { useMedia } from '../media.js';
+import { describeWithMedia } from '../media.js';
+import { inScheme } from '../scheme.js';
 import { openStrength, scene, type StrengthPage } from './strength-page.js';
 
 type Open = (lang: string) => Promise<StrengthPage>;
@@ -38,17 +39,8 @@ for (const scheme of ['light', 'dark'] as const)
     ['de', 320],
   ] as const)
     describe(`axe finds nothing in strength, ${scheme}, ${lang}, ${String(width)} pixels`, () => {
-      before(async () => {
-        await setViewport({ width, height: 900 });
-        document.documentElement.style.colorScheme = scheme;
-        document.body.style.background = 'Canvas';
-        await useMedia({ 'prefers-color-scheme': scheme });
-      });
-
-      after(async () => {
-        document.documentElement.style.removeProperty('color-scheme');
-        await useMedia();
-      });
+      before(() => setViewport({ width, height: 900 }));
+      inScheme(scheme);
 
       for (const [state, open] of Object.entries(states))
         it(state, async () => {
@@ -63,10 +55,7 @@ it('axe finds a fault of strength where there is one', async () => {
   expect((await faultsOf(page)).join()).to.match(/label: Form elements must have labels/);
 });
 
-describe('forced colours', () => {
-  before(() => useMedia({ 'forced-colors': 'active' }));
-  after(() => useMedia());
-
+describeWithMedia('forced colours', { 'forced-colors': 'active' }, () => {
   it('leave fields, lists, boxes and buttons with an edge, and notes with theirs', async () => {
     const page = await (await first('en')).opensAll();
     await page.dragTo('strength-minutes', 30);

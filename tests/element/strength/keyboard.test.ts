@@ -1,15 +1,8 @@
 import { expect } from '@open-wc/testing';
-import { a11ySnapshot, sendKeys } from '@web/test-runner-commands';
+import { sendKeys } from '@web/test-runner-commands';
+import { accessibleControls } from '../accessibility-tree.js';
+import { tabTo } from '../by-keys.js';
 import { openStrength, scene } from './strength-page.js';
-
-interface Node {
-  readonly role: string;
-  readonly name?: string;
-  readonly children?: readonly Node[];
-}
-const flat = (node: Node): Node[] => [node, ...(node.children ?? []).flatMap(flat)];
-const nodes = async (roles: RegExp): Promise<Node[]> =>
-  flat((await a11ySnapshot({})) as unknown as Node).filter(({ role }) => roles.test(role));
 
 describe('by keys alone', () => {
   it('every control of strength is reached, in the order in which it stands', async () => {
@@ -29,7 +22,7 @@ describe('by keys alone', () => {
     );
   });
 
-  for (const key of ['Enter', 'Space'])
+  for (const key of ['Enter', ' '])
     it(`a movement opens and closes by ${key}, and its form is next`, async () => {
       const page = await openStrength(scene, 'strength');
       await page.goTo(page.summaryOf('Goblet squat'));
@@ -49,7 +42,7 @@ describe('by keys alone', () => {
   it('equipment is ticked by Space, and minutes go by arrows', async () => {
     const page = await openStrength(scene, 'strength');
     await page.goTo(page.equipment('a barbell'));
-    await page.press('Space');
+    await page.press(' ');
     expect(page.movements(0)).to.include('Squat with a barbell');
     expect(page.hasFocus(page.equipment('a barbell'))).to.equal(true);
     await page.goTo(page.sliderOf('strength-minutes'));
@@ -61,8 +54,7 @@ describe('by keys alone', () => {
     const page = await (await openStrength(scene, 'strength')).opensAll();
     for (const selector of ['input[type="checkbox"]', 'input[type="range"]', '.typed.text', 'select', 'summary']) {
       const control = page.find(`.strength ${selector}`);
-      await page.goTo(control);
-      await sendKeys({ press: 'Shift' });
+      await tabTo(page, control);
       const { outlineStyle, outlineWidth } = getComputedStyle(control);
       expect(outlineStyle, selector).to.not.equal('none');
       expect(Number.parseFloat(outlineWidth), selector).to.be.at.least(2);
@@ -73,9 +65,9 @@ describe('by keys alone', () => {
 describe('what a screen reader is given of strength', () => {
   it('is a name for every control, and groups for what belongs together', async () => {
     const page = await (await openStrength(scene, 'strength')).opensAll();
-    const controls = await nodes(/^(?:button|combobox|slider|textbox|checkbox)$/);
+    const controls = await accessibleControls();
     expect(controls.length).to.be.greaterThan(30);
-    expect(controls.filter(({ name = '' }) => name.trim() === '')).to.deep.equal([]);
+    expect(controls.filter(({ name }) => name.trim() === '')).to.deep.equal([]);
     const legends = page.texts('.strength legend');
     expect(legends).to.include.members(['There is', 'Goblet squat', 'Hip hinge with dumbbells']);
     expect(new Set(legends).size).to.equal(legends.length);
