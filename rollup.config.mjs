@@ -10,12 +10,21 @@ const { dependencies } = JSON.parse(readFileSync(new URL('package.json', import.
 const external = (id) => Object.keys(dependencies).some((name) => id === name || id.startsWith(`${name}/`));
 
 const target = 'es2022';
+const iife = /** @type {const} */ ('iife');
 const source = [json({ compact: true, preferConst: true }), esbuild({ target, tsconfig: 'tsconfig.json' })];
 // No `browser` option: typed-function's "browser" field names a UMD file, its "module" field an ES one.
 const whole = [nodeResolve({ exportConditions: ['production'] }), commonjs(), ...source];
 
 // The embed files are measured in bytes: passes and dropped comments are worth 1 kB of 36; dist/embed/LICENSES.txt has the notices.
-const small = terser({ module: true, ecma: 2022, compress: { passes: 3 }, format: { comments: false } });
+const compress = {
+  passes: 3,
+  keep_fargs: false,
+  pure_getters: true,
+  unsafe: true,
+  unsafe_arrows: true,
+  unsafe_symbols: true,
+};
+const small = terser({ module: true, ecma: 2022, compress, format: { comments: false } });
 
 /** The licence of each package that a build has inside, in one file beside it. */
 const notices = {
@@ -54,6 +63,23 @@ function onwarn(warning) {
   if (code === 'CIRCULAR_DEPENDENCY' && ids.every((id) => id.includes('/node_modules/mathjs/'))) return;
   throw new Error(`${code}: ${message}`);
 }
+
+/** The page to frame and its styles are as they are written. */
+const framedPage = {
+  name: 'framed-page',
+  generateBundle() {
+    for (const fileName of ['embed.html', 'weekwright-embed.css'])
+      this.emitFile({ type: 'asset', fileName, source: readFileSync(`src/frame/${fileName}`, 'utf8') });
+  },
+};
+
+// Classic scripts: they run in a sandboxed frame, and on pages that know of no modules.
+const classic = (input, file, ...more) => ({
+  input,
+  onwarn,
+  plugins: [...source, small, ...more],
+  output: { file, format: iife },
+});
 
 const executable = {
   name: 'executable',
@@ -135,14 +161,17 @@ export default [
   },
   worker('dist/chunks/weekwright-week-worker.js'),
   worker('dist/embed/weekwright-week-worker.js', small),
-  // For sites that can host one file only.
+  // For sites that can host one file only. No module itself, so that a sandboxed frame may load it.
   {
     input: 'src/define.ts',
     onwarn,
     treeshake,
     plugins: [...whole, compact, small, notices],
-    output: { file: 'dist/embed/weekwright.single.js', sourcemap: true, inlineDynamicImports: true },
+    output: { file: 'dist/embed/weekwright.single.js', format: iife, sourcemap: true, inlineDynamicImports: true },
   },
+  // For sites that strip scripts: a page to frame, and a script that makes the frame as high as the page.
+  classic('src/frame/embed-page.ts', 'dist/embed/weekwright-embed-page.js', framedPage),
+  classic('src/frame/frame.ts', 'dist/embed/weekwright-frame.js'),
   // For the terminal: one file that needs no packages. The source carries no shebang line.
   {
     input: 'src/cli.ts',

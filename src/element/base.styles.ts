@@ -107,6 +107,8 @@ export const baseStyles = css`
   select {
     padding-inline: 8px;
     text-overflow: ellipsis;
+    /* WebKit else counts the text of a list that is wider than the list. */
+    contain: paint;
     cursor: pointer;
   }
 
@@ -137,12 +139,6 @@ export const baseStyles = css`
     text-underline-offset: 0.25em;
   }
 
-  .why-number[aria-expanded='true'] {
-    background: var(--tint);
-    text-decoration-style: solid;
-    text-decoration-color: var(--accent);
-  }
-
   :focus-visible {
     outline: 2px solid var(--accent);
     outline-offset: 2px;
@@ -161,8 +157,20 @@ export const baseStyles = css`
     font-style: italic;
   }
 
-  .wrong {
-    color: var(--alert);
+  .panels {
+    display: contents;
+  }
+
+  .around {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 16px;
+    padding-inline: 16px;
+    align-items: center;
+  }
+
+  ::slotted(*) {
+    margin-block: 12px;
   }
 
   [data-loading]:empty::before {
@@ -195,11 +203,5 @@ export const baseStyles = css`
   }
   [data-category='strength'] {
     --category: var(--strength);
-  }
-
-  @media (forced-colors: active) {
-    .why-number[aria-expanded='true'] {
-      outline: 2px solid Highlight;
-    }
   }
 `;

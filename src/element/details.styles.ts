@@ -2,6 +2,25 @@ import { css } from 'lit';
 
 /** Derivations and problems; fetched with what shows them. */
 export const detailsStyles = css`
+  .why-number[aria-expanded='true'] {
+    background: var(--tint);
+    text-decoration-style: solid;
+    text-decoration-color: var(--accent);
+  }
+
+  .wrong {
+    color: var(--alert);
+  }
+
+  .notes li,
+  .cautions li {
+    padding-block: 4px;
+  }
+
+  .notes .caution {
+    color: var(--alert);
+  }
+
   .why {
     background: var(--tint);
     border-inline-start: 4px solid var(--accent);
@@ -86,5 +105,11 @@ export const detailsStyles = css`
 
   .problems ul {
     overflow-wrap: anywhere;
+  }
+
+  @media (forced-colors: active) {
+    .why-number[aria-expanded='true'] {
+      outline: 2px solid Highlight;
+    }
   }
 `;

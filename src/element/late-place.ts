@@ -7,7 +7,6 @@ import type { Panel, View } from './view.js';
  * these where no other panel has them.
  */
 export const latePlace = (name: string, place = name): Panel => ({
-  styles: [],
   render: (view: View): TemplateResult =>
     html`<section class=${place} part=${name} data-loading=${view.words.say('planner.loading')}></section>
       ${view.panels.at(-1) === name && !view.panels.includes('split') ? cautions(view) : nothing}`,

@@ -2,6 +2,12 @@ import { css } from 'lit';
 
 /** What panels have in common that are fetched. */
 export const lateStyles = css`
+  /* WebKit does not show the focus of a date field by itself. */
+  input[type='date']:focus-within {
+    outline: 2px solid var(--accent);
+    outline-offset: 2px;
+  }
+
   .panel-title {
     font-size: var(--large);
     color: var(--text);

@@ -7,6 +7,10 @@ import type { View } from './view.js';
 /** What stands around the panels. */
 interface Around {
   readonly names: readonly PanelName[];
+  /** What the page calls the planner; empty where it does not say. */
+  readonly label: string;
+  /** True where nobody may change anything. */
+  readonly isDisabled: boolean;
   /** True where only the advice to see a professional may be shown. */
   readonly isStopped: boolean;
   /** What is wrong with the method, and with the inputs. */
@@ -22,7 +26,8 @@ const keepInside = (event: Event): void => {
 };
 
 /** The planner: what is wrong, its panels, and what a listener is told. */
-export function plannerTemplate(view: View, { names, isStopped, method, inputs, status }: Around): TemplateResult {
+export function plannerTemplate(view: View, around: Around): TemplateResult {
+  const { names, label, isDisabled, isStopped, method, inputs, status } = around;
   const { words, details } = view;
   // Alone on the page, the checks have the cautions below them.
   const shown = isStopped ? { ...view, panels: ['checks'] } : view;
@@ -30,11 +35,16 @@ export function plannerTemplate(view: View, { names, isStopped, method, inputs, 
     class="planner"
     part="planner"
     lang=${words.language}
-    aria-label=${words.say('planner.label')}
+    dir=${words.direction}
+    aria-label=${label || words.say('planner.label')}
     @input=${keepInside}
   >
+    <div class="around" part="header"><slot name="logo"></slot><slot name="header"></slot></div>
     ${details?.problemBox(words, 'faulty-method', method)} ${details?.problemBox(words, 'faulty-inputs', inputs)}
-    ${names.map((name) => (isStopped && name !== 'checks' ? nothing : panels[name].render(shown)))}
+    <fieldset class="panels" role="none" ?disabled=${isDisabled}>
+      ${names.map((name) => (isStopped && name !== 'checks' ? nothing : panels[name].render(shown)))}
+    </fieldset>
+    <div class="around" part="footer"><slot name="contact"></slot><slot name="footer"></slot></div>
     <div class="visually-hidden" role="status">${status || nothing}</div>
   </section>`;
 }

@@ -29,7 +29,6 @@ export interface Actions {
 
 /** A part of the planner that a page can show. */
 export interface Panel {
-  readonly styles: readonly CSSResult[];
   readonly render: (view: View) => TemplateResult;
 }
 

@@ -1,4 +1,4 @@
-import { html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
+import { html, type PropertyValues, type TemplateResult } from 'lit';
 import type { Plan, PlanInputs } from '../plan.js';
 import type { Problem } from '../problem.js';
 import type { ByCategory, CategoryId } from '../training/method/ids.js';
@@ -7,13 +7,14 @@ import { readNumber } from '../words/read-number.js';
 import { baseStyles } from './base.styles.js';
 import { DetailsController } from './controllers/details-controller.js';
 import { DraftsController } from './controllers/drafts-controller.js';
+import { FormController } from './controllers/form-controller.js';
 import { LanguageController } from './controllers/language-controller.js';
 import { MethodController } from './controllers/method-controller.js';
 import { LatePanels } from './controllers/late-panels.js';
 import { StatusController } from './controllers/status-controller.js';
 import { notANumber } from './inputs/not-a-number.js';
-import { numberAttribute } from './number-attribute.js';
 import { panels, readPanels } from './panels.js';
+import { PlannerFace } from './planner-face.js';
 import { plannerTemplate, spokenPlan } from './planner-template.js';
 import { PlanChangeEvent } from './plan-change-event.js';
 import { WhyController } from './controllers/why-controller.js';
@@ -26,14 +27,18 @@ import { Week } from './week.js';
  * @summary A what-if planner for a runner's training week.
  * @tag weekwright-planner
  *
- * @attr lang - The language to speak, English or German; that of the page around it where left out.
- *
  * @slot - Shown until the planner is ready, and where scripts do not run: a small table, a sentence, a link.
  * @slot method - A `<script type="application/json">` with the coach's own method.
+ * @slot logo - Whose page it is, in front of the panels: a picture, a name.
+ * @slot header - In front of the panels, beside the logo: a heading, a sentence.
+ * @slot contact - Whom to ask, behind the panels.
+ * @slot footer - Behind the panels: a note, a link.
  *
  * @fires {PlanChangeEvent} plan-change - A person changed something; `detail` is the whole plan, as plain data.
  *
  * @csspart planner - The whole planner.
+ * @csspart header - The slots in front of the panels.
+ * @csspart footer - The slots behind the panels.
  * @csspart answer - The sentence with the answer.
  * @csspart ring - The ring of the week.
  * @csspart inputs - All inputs together.
@@ -66,73 +71,8 @@ import { Week } from './week.js';
  * @cssproperty [--weekwright-cross] - Colour of cross-training.
  * @cssproperty [--weekwright-strength] - Colour of strength.
  */
-export class WeekwrightPlanner extends LitElement {
-  static override styles = [baseStyles, ...Object.values(panels).flatMap((panel) => panel.styles)];
-
-  static override properties = {
-    hours: { converter: numberAttribute },
-    phase: {},
-    level: {},
-    event: {},
-    strengthCap: { attribute: 'strength-cap', converter: numberAttribute },
-    days: {},
-    eventDate: { attribute: 'event-date' },
-    mostHours: { attribute: 'most-hours', converter: numberAttribute },
-    season: { attribute: false },
-    race: {},
-    running: { attribute: false },
-    equipment: {},
-    strength: { attribute: false },
-    checks: { attribute: false },
-    contact: {},
-    storage: {},
-    panels: {},
-    method: { attribute: false },
-    methodSrc: { attribute: 'method-src' },
-  };
-
-  static override get observedAttributes(): string[] {
-    return [...super.observedAttributes, 'lang'];
-  }
-
-  /** Hours a week, 0.5 to 20 with the built-in method. The method's starting value where left out, as for all inputs. */
-  declare hours: number | null | undefined;
-  /** `off-season`, `base`, `build`, `peak`, `taper` or `recovery`. */
-  declare phase: string | null | undefined;
-  /** `new`, `developing`, `trained` or `elite`. */
-  declare level: string | null | undefined;
-  /** `none`, `5k`, `10k`, `half-marathon`, `marathon` or `longer`. */
-  declare event: string | null | undefined;
-  /** Most minutes of strength in a week of more than six hours, 90 to 120 with the built-in method. */
-  declare strengthCap: number | null | undefined;
-  /** Minutes available on each day to begin with, Monday first: `60,0,45,60,0,90,120`. For the panel `week`. */
-  declare days: string | null | undefined;
-  /** The day of the event: `2027-04-11`. For the panel `season`, as the next two. */
-  declare eventDate: string | null | undefined;
-  /** The most hours a week ever; the method's usual most where left out. */
-  declare mostHours: number | null | undefined;
-  /** What is wanted of the season beyond that, as in the request of a plan; see shared/schema/plan.schema.json. */
-  declare season: unknown;
-  /** A recent race, its distance and its time: `10k 45:00`; also `21.1km 1:39:00`. For the panel `running`. */
-  declare race: string | null | undefined;
-  /** What is known of the runner beyond that, as in the request of a plan; see shared/schema/plan.schema.json. */
-  declare running: unknown;
-  /** What there is to train with, of `band`, `dumbbells` and `barbell`, or `none`. For the panel `strength`. */
-  declare equipment: string | null | undefined;
-  /** What is wanted of strength beyond that, as in the request of a plan. */
-  declare strength: unknown;
-  /** What is told for checks, as in the request of a plan. For the panel `checks`. */
-  declare checks: unknown;
-  /** Whom to ask, as a line on what is handed over: a coach, a clinic. For the panel `handout`, as the next one. */
-  declare contact: string | null | undefined;
-  /** `none` forbids people to keep plans on their device; nothing is kept unless they ask for it. */
-  declare storage: string | null | undefined;
-  /** The panels to show, of `split`, `week`, `running`, `strength`, `checks`, `season`, `record`, `handout`, `sheet`, `basis`; `split` where left out. */
-  declare panels: string | null | undefined;
-  /** A coach's own method as plain data; see shared/schema/method.schema.json. */
-  declare method: unknown;
-  /** The address of a coach's own method, on the page's own origin. */
-  declare methodSrc: string | null | undefined;
+export class WeekwrightPlanner extends PlannerFace {
+  static override styles = [baseStyles, ...panels.split.styles];
 
   readonly #language = new LanguageController(this);
   readonly #methods = new MethodController(this);
@@ -144,8 +84,7 @@ export class WeekwrightPlanner extends LitElement {
     view: () => this.#view(),
     picks: () => this.#picks,
     show: (inputs, sessions) => {
-      Object.assign(this, inputs);
-      this.#picks = sessions;
+      this.#set(inputs, sessions);
       this.#finishAct();
     },
     finish: () => this.#finishAct(),
@@ -157,6 +96,15 @@ export class WeekwrightPlanner extends LitElement {
     this.#status.tell(() => this.#more.say(problem));
   });
   readonly #why = new WhyController(this);
+  readonly #form = new FormController({
+    host: this,
+    internals: this.internals,
+    methods: this.#methods,
+    drafts: this.#drafts,
+    late: this.#late,
+    more: this.#more,
+    set: (inputs, sessions) => this.#set(inputs, sessions),
+  });
   /** The plan that the last act made. */
   #actPlan: Plan | null = null;
   readonly #week = new Week();
@@ -166,14 +114,37 @@ export class WeekwrightPlanner extends LitElement {
     return this.#late.isStopped ? null : this.#week.plan;
   }
 
+  /**
+   * The plan as JSON, as a form submits it; empty while there is none. A plan that was submitted before can be set again,
+   * as an attribute too: its inputs, sessions, days and season are put on the planner.
+   */
+  get value(): string {
+    return this.plan ? JSON.stringify(this.plan) : '';
+  }
+
+  set value(text: string | null) {
+    this.#form.do('take', text ?? '');
+  }
+
   /** What is wrong with the attributes and with the method, if anything. */
   get problems(): readonly Problem[] {
     return [...this.#methods.problems, ...this.#inputProblems()];
   }
 
-  override attributeChangedCallback(name: string, old: string | null, value: string | null): void {
-    super.attributeChangedCallback(name, old, value);
-    if (name === 'lang' && this.isConnected) this.#language.refresh();
+  formAssociatedCallback(form: HTMLFormElement | null): void {
+    if (form) this.#form.do('update');
+  }
+
+  formDisabledCallback(): void {
+    this.requestUpdate();
+  }
+
+  formResetCallback(): void {
+    this.#form.do('reset');
+  }
+
+  formStateRestoreCallback(state: unknown): void {
+    this.value = String(state);
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -199,7 +170,7 @@ export class WeekwrightPlanner extends LitElement {
     await super.getUpdateComplete();
     await this.#methods.ready;
     await super.getUpdateComplete();
-    await Promise.all([this.#language.ready, this.#more.ready, this.#late.ready]);
+    await Promise.all([this.#language.ready, this.#more.ready, this.#late.ready, this.#form.ready]);
     await super.getUpdateComplete();
     await this.#late.ready;
     return super.getUpdateComplete();
@@ -219,7 +190,12 @@ export class WeekwrightPlanner extends LitElement {
   }
 
   #inputProblems(): readonly Problem[] {
-    return [...this.#panelsWanted().problems, ...this.#late.problems, ...this.#week.problems];
+    return [
+      ...this.#panelsWanted().problems,
+      ...this.#late.problems,
+      ...this.#week.problems,
+      ...(this.#form.part?.problems ?? []),
+    ];
   }
 
   /** What people do. Each act changes the request, plans at once and tells the page. */
@@ -258,6 +234,12 @@ export class WeekwrightPlanner extends LitElement {
     return outcome?.ok === false ? outcome.problems[0] : undefined;
   }
 
+  #set(inputs: Partial<PlanInputs>, sessions: Partial<ByCategory<readonly number[]>>): void {
+    Object.assign(this, inputs);
+    this.#picks = sessions;
+    this.requestUpdate();
+  }
+
   #finishAct(): void {
     const before = this.#week.plan;
     this.#replan();
@@ -291,6 +273,8 @@ export class WeekwrightPlanner extends LitElement {
     if (!view) return html`<slot></slot>`;
     return plannerTemplate(view, {
       names: this.#panelsWanted().names,
+      label: this.label ?? textOf(this.labels),
+      isDisabled: this.matches(':disabled'),
       isStopped: this.#late.isStopped,
       method: this.#methods.problems,
       inputs: this.#inputProblems(),
@@ -298,3 +282,5 @@ export class WeekwrightPlanner extends LitElement {
     });
   }
 }
+
+const textOf = (labels: NodeList): string => [...labels].map(({ textContent }) => textContent?.trim()).join(' ');

@@ -1,6 +1,6 @@
 import { ruledChains } from './chains.js';
 import type { SheetModel } from './model.js';
-import { reachOf, type Program, type ProgramCell } from './program.js';
+import { reachOf, stepWidth, type Program, type ProgramCell } from './program.js';
 
 /** A program as plain data that is small to ship: what its model does not say already. */
 export interface PackedProgram {
@@ -10,7 +10,7 @@ export interface PackedProgram {
   readonly numbers: readonly number[];
   /** See `Program.steps`. */
   readonly steps: readonly number[];
-  /** For each cell its register, the end of its steps and the registers that it reads; -1 is the model's first block, and so on. */
+  /** For each cell its register, how many steps it has and the registers that it reads; -1 is the model's first block, and so on. */
   readonly cells: readonly (readonly number[])[];
 }
 
@@ -27,9 +27,9 @@ export function packProgram({ initial, registers, steps, cells, errors }: Progra
     size: initial.length,
     numbers,
     steps: [...steps],
-    cells: cells.map(({ register, end, reads, block }) => [
+    cells: cells.map(({ register, start, end, reads, block }) => [
       block ? -1 - model.blocks.indexOf(block.definition) : register,
-      end,
+      (end - start) / stepWidth,
       ...reads,
     ]),
   };
@@ -47,7 +47,8 @@ export function unpackProgram(packed: PackedProgram, model: SheetModel, cellName
   const registers = new Map(names.map((name, register) => [name, register]));
   const settable = new Map(starts.map(([id], register) => [id, register]));
   let start = 0;
-  const cells = packed.cells.map(([register = 0, end = 0, ...reads]): ProgramCell => {
+  const cells = packed.cells.map(([register = 0, count = 0, ...reads]): ProgramCell => {
+    const end = start + count * stepWidth;
     const definition = model.blocks[-1 - register];
     const writes = definition?.writes.map((id) => registers.get(id)!) ?? [];
     const block = definition ? { definition, writes } : null;

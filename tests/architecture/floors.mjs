@@ -21,6 +21,15 @@ export const floors = [
     packages: ['lit', 'lit/', 'd3-array', 'idb'],
     isPure: false,
   },
+  {
+    name: 'frameworks',
+    files: ['src/frameworks/'],
+    knows: ['element'],
+    packages: ['lit', 'react', 'vue', 'svelte/elements'],
+    isPure: false,
+  },
+  // Not called after its folder: a file of another floor is called frame.
+  { name: 'framed page', files: ['src/frame/'], knows: ['problem', 'plan', 'element'], packages: [], isPure: false },
   { name: 'cli', files: ['src/cli/', 'src/cli.ts'], knows: core, packages: ['node:', 'd3-dsv'], isPure: false },
 ];
 

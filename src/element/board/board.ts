@@ -11,20 +11,20 @@ import type { WeekRequest, WeekWishes } from '../../plan/week/wishes.js';
 import type { Problem } from '../../problem.js';
 import type { CategoryId } from '../../training/method/ids.js';
 import type { Method } from '../../training/method/document.js';
-import { lateStyles } from '../late.styles.js';
 import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
 import { boardPanel } from './board-panel.js';
-import { boxesStyles } from './boxes.styles.js';
 import { cardKey } from './card.js';
 import type { BoardSeat } from './board-seat.js';
 import type { BoardDesk, Carrying, Opened, Proposal } from './board-view.js';
-import { boardStyles } from './board.styles.js';
-import { cardStyles } from './card.styles.js';
 import { readDays } from './days-attribute.js';
 import { DayDrafts } from './day-drafts.js';
 import { PatientSolver } from './patient-solver.js';
+import { lateStyles } from '../late.styles.js';
+import { boardStyles } from './board.styles.js';
+import { cardStyles } from './card.styles.js';
+import { boxesStyles } from './boxes.styles.js';
 
-export const styles = [lateStyles, boardStyles, cardStyles, boxesStyles];
+const styles = [lateStyles, boardStyles, cardStyles, boxesStyles];
 
 /** What the week begins with. */
 interface Beginning {
@@ -82,7 +82,7 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
   }
 
   /** Makes a planner, and the scenarios beside it, know of weeks. */
-  teach(planner: Planner, scenarios: Pupil | null): void {
+  instruct(planner: Planner, scenarios: Pupil | null): void {
     planner.learnWeeks(this.#maker);
     scenarios?.teach({ week: this.#maker });
   }
@@ -111,6 +111,14 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
   /** Takes over wishes that were set elsewhere. */
   take(week: WeekRequest | null): void {
     this.#own = week;
+  }
+
+  reset(): void {
+    this.#own = null;
+    this.#last = null;
+    this.opened = null;
+    this.proposal = null;
+    this.message = '';
   }
 
   /** Lengths settled for a kind no longer count. */
@@ -202,4 +210,12 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
 
 function firstTemplate(method: Method): readonly number[] {
   return weekRules(method).templates[0]?.minutes ?? [60, 60, 60, 60, 60, 60, 60];
+}
+
+/** The board, as the planner fetches it; it begins with the days of the scenario on show. */
+export function load(seat: BoardSeat) {
+  const panel = new Board(seat);
+  const week = seat.shown()?.week;
+  if (week) panel.take(week);
+  return { styles, panel };
 }

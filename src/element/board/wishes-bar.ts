@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { dayQuantities } from '../../training/method/week-names.js';
 import { weekRules } from '../../plan/week/week-problem-of.js';
 import type { WeekWishes } from '../../plan/week/wishes.js';

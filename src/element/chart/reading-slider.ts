@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { cssVariables } from '../parts/css-variables.js';
 import type { SweepChartOptions } from './chart-options.js';
 

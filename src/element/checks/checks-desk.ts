@@ -4,6 +4,7 @@ import { readChecks } from '../../plan/checks/read-checks.js';
 import type { Pupil } from '../../plan/scenarios/makers.js';
 import type { ChecksRequest } from '../../plan/checks/wishes.js';
 import { ConcretePanel } from '../concrete/concrete-panel.js';
+import type { PageSays } from '../controllers/late-panel-controller.js';
 
 interface Made {
   /** What was told. */
@@ -16,14 +17,14 @@ export class ChecksDesk extends ConcretePanel<ChecksRequest> {
   #made: Made | null = null;
 
   /** What a person has answered outlives whatever a page says next. */
-  override take(...page: Parameters<ConcretePanel<ChecksRequest>['take']>): void {
+  override hear(page: PageSays): void {
     const { held } = this;
-    super.take(...page);
+    super.hear(page);
     this.held = held;
   }
 
   /** Makes the scenarios beside a planner know of checks, by what is told now. */
-  teach(scenarios: Pupil | null): void {
+  instruct(_: unknown, scenarios: Pupil | null): void {
     const by = this.version;
     if (this.#made?.by !== by) this.#made = this.#make(by);
     if (this.#made) scenarios?.teach({ checks: this.#made.maker });

@@ -19,6 +19,7 @@ export const load = (seat: ConcreteSeat) => ({
     {
       part: checksPart,
       panel: checksPanel,
+      says: ({ checks }) => ({ given: checks, text: null }),
       begin: beginChecks,
       ask: (request) => request,
       told: (problem) => problem,

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import type { ChecksRequest } from '../../plan/checks/wishes.js';
 import { checkRules } from '../../plan/checks/checks-ground.js';
 import { answerIds, screen, type AnswerId } from '../../training/checks/screening.js';

@@ -3,7 +3,7 @@ import type { Plan } from '../../plan/document.js';
 import type { PlanCompletion, PlanPart } from '../../plan/plan-part.js';
 import type { Outcome, Problem } from '../../problem.js';
 import type { Method } from '../../training/method/document.js';
-import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
+import type { FullView, LatePanel, PageSays } from '../controllers/late-panel-controller.js';
 import type { FieldDesk, TypedField } from '../fields/field-view.js';
 import type { Draft } from '../view.js';
 
@@ -46,6 +46,8 @@ export interface ConcretePage {
 export interface ConcreteParts<R> {
   readonly part: PlanPart;
   readonly panel: (view: ConcreteView<R>) => TemplateResult;
+  /** What of all that a page says is for this panel. */
+  readonly says: (page: PageSays) => ConcretePage;
   /** What a page asks for, or what is wrong with what it says. */
   readonly begin: (page: ConcretePage) => Outcome<R>;
   /** A request made whole before it is read. */
@@ -102,8 +104,8 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
     return [...this.#pageFaults, ...this.#faults];
   }
 
-  /** Takes over what the page says, where that is something new. */
-  take(given: unknown, text: ConcretePage['text']): void {
+  hear(page: PageSays): void {
+    const { given, text } = this.#parts.says(page);
     if (this.#page?.given === given && this.#page?.text === text) return;
     this.#page = { given, text };
     const begun = this.#parts.begin(this.#page);
@@ -112,6 +114,11 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
     this.#asked = begun.value;
     this.drafts = new Map();
     this.held = new Map();
+  }
+
+  reset(): void {
+    this.put(this.#start);
+    this.#page = null;
   }
 
   /** Takes over a request that could be read, from a file or a link; what was typed or held here is another runner's. */

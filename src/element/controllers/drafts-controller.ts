@@ -18,6 +18,10 @@ export class DraftsController {
     return Object.keys(this.all).length === 0;
   }
 
+  get problems(): readonly Problem[] {
+    return Object.values(this.all).map(({ problem }) => problem);
+  }
+
   refuse(field: NumberField, draft: Draft): void {
     this.all = { ...this.all, [field]: draft };
     this.#host.requestUpdate();

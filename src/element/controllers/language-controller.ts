@@ -20,7 +20,10 @@ export class LanguageController implements ReactiveController {
   }
 
   hostConnected(): void {
-    this.#around.observe(document, { attributeFilter: ['lang'], subtree: true });
+    const options = { attributeFilter: ['lang'], subtree: true };
+    this.#around.observe(document, options);
+    // In a shadow root the document does not see it.
+    this.#around.observe(this.#host, options);
     this.refresh();
   }
 

@@ -1,5 +1,9 @@
 import type { CSSResult, LitElement, ReactiveController } from 'lit';
+import type { Plan, PlanInputs } from '../../plan/document.js';
+import type { Planner } from '../../plan/planner.js';
+import type { Pupil } from '../../plan/scenarios/makers.js';
 import type { Problem } from '../../problem.js';
+import type { Method } from '../../training/method/document.js';
 import type { Details, View } from '../view.js';
 import type { DetailsController } from './details-controller.js';
 
@@ -8,10 +12,33 @@ export interface FullView extends View {
   readonly details: Details;
 }
 
+/** What a page may say to the panels that are fetched. */
+export interface PageSays extends Readonly<
+  Record<keyof PlanInputs | 'season' | 'running' | 'strength' | 'checks', unknown>
+> {
+  readonly days: string | null | undefined;
+  readonly eventDate: string | null | undefined;
+  readonly mostHours: number | null | undefined;
+  readonly race: string | null | undefined;
+  readonly equipment: string | null | undefined;
+  readonly contact: string | null | undefined;
+  readonly storage: string | null | undefined;
+}
+
 /** A panel that is fetched where a page shows it, and rendered after the other panels. */
 export interface LatePanel {
   /** What is wrong with what the page says to it. */
   readonly problems?: readonly Problem[];
+  /** Another whenever a plan made before is stale. */
+  readonly version?: unknown;
+  /** Takes over what the page says, where that is something new. */
+  hear?(page: PageSays): void;
+  /** Makes a planner, and the scenarios beside it, know of its part of a plan. */
+  instruct?(planner: Planner, scenarios: Pupil | null): void;
+  /** The plan with its part. */
+  complete?(plan: Plan, method: Method): Plan;
+  /** What a person has set on it is as the page says it again. */
+  reset?(): void;
   /** Something has changed: what is rendered from now on shows it. */
   outdate(): void;
   /** Renders as much as fits into a task; true where more is to come. */

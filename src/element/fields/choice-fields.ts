@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { slider } from '../parts/slider.js';
 import type { FieldView } from './field-view.js';
 import type { FieldOptions } from './fields.js';

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import type { NumberInput } from '../../training/method/document.js';
 import { readNumber } from '../../words/read-number.js';
 import { notANumber } from '../inputs/not-a-number.js';

@@ -1,5 +1,5 @@
 import { html, nothing, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { accept, replace, suggestions, typedWord, type FormulaName, type TextAtCaret } from './completion.js';
 import type { FormulaFieldOptions } from './formula-field-options.js';
 import { formulaNote } from './formula-note.js';

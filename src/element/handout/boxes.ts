@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { tallyOf } from './content-tally.js';
 import { fieldNote } from '../fields/fields.js';
 import { handedOver } from './acts.js';

@@ -22,7 +22,7 @@ import type { HandoutSeat } from './handout-seat.js';
 import type { HandoutChange, HandoutChoices, HandoutDesk as Desk, HandoutMessage } from './handout-view.js';
 import { usualPaper } from './print/papers.js';
 import { put } from './put.js';
-import { storageProblems, type Storage } from './storage.js';
+import { storageProblems } from './storage.js';
 
 /** What a page says to the panel. */
 export interface HandoutAttributes {
@@ -77,8 +77,12 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
     removeEventListener('hashchange', this.#openLink);
   }
 
-  /** Takes over what the page says. */
-  take({ contact, storage }: HandoutAttributes): void {
+  reset(): void {
+    Object.assign(this, { name: '', drafts: new Map(), message: null });
+    this.#typed = {};
+  }
+
+  hear({ contact, storage }: HandoutAttributes): void {
     this.#page = { contact, storage };
   }
 
@@ -87,8 +91,7 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
   }
 
   get mayKeep(): boolean {
-    const storage: Storage = this.#page.storage === 'none' ? 'none' : 'ask';
-    return storage === 'ask';
+    return this.#page.storage !== 'none';
   }
 
   get texts(): HandoutTexts {

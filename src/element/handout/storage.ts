@@ -2,7 +2,6 @@ import type { Problem } from '../../problem.js';
 
 /** Whether people may keep plans on their device: where they ask for it, or not at all on this page. */
 export const storages = ['ask', 'none'] as const;
-export type Storage = (typeof storages)[number];
 
 /** What is wrong with what a page says of it. */
 export function storageProblems(storage: string | null | undefined): readonly Problem[] {

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 
 /** One of a few choices, and what happens when another is taken. */
 export interface Choice<T extends string> {

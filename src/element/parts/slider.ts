@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from './live.js';
 import { cssVariables } from './css-variables.js';
 
 export interface SliderOptions {

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { kindKey, kindsIn } from '../../exchange/record/kinds-in.js';
 import { dateOrders, fieldIds, type Field, type Mapping, type TimeStyle } from '../../exchange/record/mapping.js';
 import { categoryIds } from '../../training/method/ids.js';

@@ -25,7 +25,7 @@ export interface RecordSeat {
   /** The days of the week; null where the page does not show them. */
   readonly week: () => Pick<Board, 'act'> | null;
   /** False where another panel takes the files that are dropped. */
-  readonly takesFiles: () => boolean;
+  readonly isOpener: () => boolean;
 }
 
 /** What was done against what was planned; fetched where a page shows it. */
@@ -75,6 +75,10 @@ export class RecordDesk implements Desk, LatePanel {
     this.isFull = false;
     this.notCopied = null;
     this.message = '';
+  }
+
+  reset(): void {
+    this.put([]);
   }
 
   act(sessions: readonly DoneSession[], field?: TypedField): void {
@@ -152,7 +156,7 @@ export class RecordDesk implements Desk, LatePanel {
     const matched = matchSessions(week.sessions, doneInWeek(this.sessions, { start: this.start, end }));
     const hadFocus = focusIn(container) !== null;
     render(recordPanel({ ...view, desk: this, weeks, week, matched }), container, { host: this.#seat.host });
-    if (this.#seat.takesFiles()) this.#drop.listen(container);
+    if (this.#seat.isOpener()) this.#drop.listen(container);
     // Fields go with what was done: whoever was in one is not sent back to the beginning of the page.
     if (hadFocus && focusIn(container) === null) this.#focus ??= '#record-title';
     if (this.#focus !== null) container.querySelector<HTMLElement>(this.#focus)?.focus({ preventScroll: true });

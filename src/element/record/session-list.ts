@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { addDone, removeDone, replaceDone } from '../../plan/record/acts.js';
 import { recordLimits, type DoneSession } from '../../training/record/done-session.js';
 import type { MatchedSession } from '../../training/record/match-sessions.js';

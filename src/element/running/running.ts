@@ -19,6 +19,7 @@ export const load = (seat: ConcreteSeat) => ({
     {
       part: runningPart,
       panel: runningPanel,
+      says: ({ running, race }) => ({ given: running, text: race }),
       begin: beginRunning,
       // Today matters only where a race was long ago.
       ask: (request) => (request.race?.date ? { today: today(), ...request } : request),

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import type { OtherEvent } from '../../plan/season/wishes.js';
 import { eventIds } from '../../training/method/ids.js';
 import { seasonLimits } from '../../training/method/season-rules.js';

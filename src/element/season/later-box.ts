@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { moveSeasonStart } from '../../plan/season/acts.js';
 import { summaryTable } from './summary-table.js';
 import type { SeasonView } from './season-view.js';

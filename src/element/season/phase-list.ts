@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import type { WishedPhase } from '../../plan/season/wishes.js';
 import { seasonLimits, seasonPhaseIds } from '../../training/method/season-rules.js';
 import type { SeasonView } from './season-view.js';

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { rowGroups } from '../../plan/scenarios/rows.js';
 import { whenReached } from '../../plan/season/season-questions.js';
 import { quantityName } from '../../words/quantity-names.js';

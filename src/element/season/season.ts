@@ -2,6 +2,7 @@ import { render, type CSSResult, type LitElement } from 'lit';
 import type { PlanInputs } from '../../plan/document.js';
 import type { Planner } from '../../plan/planner.js';
 import type { Pupil } from '../../plan/scenarios/makers.js';
+import type { Scenario } from '../../plan/scenarios/document.js';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import { pickedIn } from '../../plan/season/acts.js';
 import { createSeasonMaker } from '../../plan/season/create-season-maker.js';
@@ -12,9 +13,6 @@ import type { WeekAsked } from '../../plan/week/week-maker.js';
 import type { Problem } from '../../problem.js';
 import { datesOf } from '../../words/season/dates.js';
 import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
-import { chartBandsStyles } from '../chart/chart-bands.styles.js';
-import { chartStyles } from '../chart/chart.styles.js';
-import { lateStyles } from '../late.styles.js';
 import type { Draft } from '../view.js';
 import { Beginning } from './beginning.js';
 import { BoxDesk } from './box-desk.js';
@@ -24,9 +22,12 @@ import { seasonPanel } from './season-panel.js';
 import { today } from '../today.js';
 import type { TypedField } from '../fields/field-view.js';
 import { weekHoursField, type SeasonDesk, type SeasonQuestion } from './season-view.js';
+import { lateStyles } from '../late.styles.js';
+import { chartStyles } from '../chart/chart.styles.js';
+import { chartBandsStyles } from '../chart/chart-bands.styles.js';
 import { seasonStyles } from './season.styles.js';
 
-export const styles = [lateStyles, chartStyles, chartBandsStyles, seasonStyles];
+const styles = [lateStyles, chartStyles, chartBandsStyles, seasonStyles];
 
 /** What a planner lets its season do. */
 interface SeasonSeat {
@@ -37,9 +38,17 @@ interface SeasonSeat {
   readonly show: (inputs: PlanInputs, sessions: WeekAsked['picks']) => void;
   /** Plans again, as a person's act. */
   readonly finish: () => void;
+  /** The scenario that was put on show last, if any was. */
+  readonly shown: () => Pick<Scenario, 'season'> | null;
+  /** The sheet beside it, where the page has one. */
+  readonly late: { readonly sheet: { readonly panel: ScenarioHolder | null } };
+}
+
+/** What a season needs of the sheet. */
+interface ScenarioHolder {
+  readonly scenarios: readonly PlannedScenario[];
   /** The next act is a step of its own. */
-  readonly settle: () => void;
-  readonly scenarios: () => readonly PlannedScenario[];
+  settle(): void;
 }
 
 /** The season of a planner; fetched where a page shows it. */
@@ -74,7 +83,7 @@ export class Season implements SeasonDesk, LatePanel {
   }
 
   /** Makes a planner, and the scenarios beside it, know of seasons. */
-  teach(planner: Planner, scenarios: Pupil | null): void {
+  instruct(planner: Planner, scenarios: Pupil | null): void {
     planner.learnSeasons(this.#maker);
     scenarios?.teach({ season: this.#maker });
     this.planner = planner;
@@ -92,13 +101,19 @@ export class Season implements SeasonDesk, LatePanel {
   }
 
   get scenarios(): readonly PlannedScenario[] {
-    return this.#seat.scenarios();
+    return this.#seat.late.sheet.panel?.scenarios ?? [];
   }
 
   /** Takes over wishes that were set elsewhere. */
   take(season: SeasonRequest | null): void {
     this.#own = season;
     this.drafts = new Map();
+  }
+
+  reset(): void {
+    this.take(null);
+    this.reading = null;
+    this.message = '';
   }
 
   act(request: SeasonRequest, field?: TypedField): void {
@@ -127,9 +142,9 @@ export class Season implements SeasonDesk, LatePanel {
   step(request: SeasonRequest): void {
     this.drafts = new Map();
     this.#hasStepped = true;
-    this.#seat.settle();
+    this.#seat.late.sheet.panel?.settle();
     this.act(request);
-    this.#seat.settle();
+    this.#seat.late.sheet.panel?.settle();
   }
 
   tryOut(request: SeasonRequest): PlanSeason | null {
@@ -153,9 +168,9 @@ export class Season implements SeasonDesk, LatePanel {
     this.#own = { ...this.#request, hours: plan.season.wishes.hours };
     this.reading = week.start;
     this.message = words.say('season.shown', { dates: datesOf(words).week(week.start) });
-    this.#seat.settle();
+    this.#seat.late.sheet.panel?.settle();
     this.#seat.show({ ...plan.inputs, hours: week.hours, phase: week.phase }, pickedIn(plan.season, week));
-    this.#seat.settle();
+    this.#seat.late.sheet.panel?.settle();
   }
 
   ask(question: Partial<SeasonQuestion>): void {
@@ -202,4 +217,12 @@ export class Season implements SeasonDesk, LatePanel {
   #update(): void {
     this.#seat.host.requestUpdate();
   }
+}
+
+/** The season, as the planner fetches it; it begins with that of the scenario on show. */
+export function load(seat: SeasonSeat) {
+  const panel = new Season(seat);
+  const season = seat.shown()?.season;
+  if (season) panel.take(season);
+  return { styles, panel };
 }

@@ -239,6 +239,6 @@ export class Bench {
     this.message = null;
     this.store.change(sheet, about);
     if (scenario !== undefined) this.store.put(scenario);
-    this.#seat.show(this.store.onShow);
+    this.#seat.put(this.store.onShow);
   }
 }

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { scenarioLimits } from '../../plan/scenarios/document.js';
 import { draftField } from './draft-field.js';
 import { focusGrid } from './grid-events.js';

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { nameOf } from './scenario-names.js';
 import type { SheetView } from './sheet-view.js';
 

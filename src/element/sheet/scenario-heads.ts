@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { mostScenarios, scenarioLimits, type Scenario } from '../../plan/scenarios/document.js';
 import { plainName } from '../../words/sheet/scenario-name.js';
 import { columnRole, nameOf } from './scenario-names.js';

@@ -7,7 +7,7 @@ export interface Seat {
   /** Adds styles that came with a chunk. */
   readonly adopt: (styles: readonly CSSResult[]) => void;
   /** Puts a scenario on show, as a person's act. */
-  readonly show: (scenario: Scenario) => void;
+  readonly put: (scenario: Scenario) => void;
   /** True where the sheet opens links itself: no other panel does. */
-  readonly opensLinks: () => boolean;
+  readonly isOpener: () => boolean;
 }

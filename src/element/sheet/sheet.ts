@@ -8,20 +8,20 @@ import type { ScenarioSheet } from '../../plan/scenarios/document.js';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import type { Method } from '../../training/method/document.js';
 import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
-import { lateStyles } from '../late.styles.js';
-import { formulaFieldStyles } from '../formula-field/formula-field.styles.js';
 import { Bench } from './bench.js';
 import { formulaProblems, sheetFromLink } from './sheet-from-link.js';
 import { ColumnTurns } from './column-turns.js';
-import { gridStyles } from './grid.styles.js';
-import { questionsStyles } from './questions/questions.styles.js';
-import { narrowStyles } from './narrow.styles.js';
 import type { Seat } from './seat.js';
 import { sheetPanel } from './sheet-panel.js';
 import { SheetStore } from './sheet-store.js';
+import { lateStyles } from '../late.styles.js';
 import { sheetStyles } from './sheet.styles.js';
+import { gridStyles } from './grid.styles.js';
+import { questionsStyles } from './questions/questions.styles.js';
+import { formulaFieldStyles } from '../formula-field/formula-field.styles.js';
+import { narrowStyles } from './narrow.styles.js';
 
-export const styles = [lateStyles, sheetStyles, gridStyles, questionsStyles, formulaFieldStyles, narrowStyles];
+const styles = [lateStyles, sheetStyles, gridStyles, questionsStyles, formulaFieldStyles, narrowStyles];
 
 /** The what-if sheet of a planner; fetched where a page shows it. */
 export class Sheet implements LatePanel, ReactiveController {
@@ -80,6 +80,11 @@ export class Sheet implements LatePanel, ReactiveController {
     this.#bench?.replace(sheet, onShow);
   }
 
+  /** The next plan that is asked for begins a sheet of its own. */
+  reset(): void {
+    this.#method = null;
+  }
+
   /** Every scenario, worked out. */
   get scenarios(): readonly PlannedScenario[] {
     return this.#current?.store.planned ?? [];
@@ -110,7 +115,7 @@ export class Sheet implements LatePanel, ReactiveController {
 
   /** Reads the address again, where the page has another one now. */
   readonly #openLink = (): void => {
-    if (this.#bench && this.#seat.opensLinks()) void sheetFromLink(this.#bench);
+    if (this.#bench && this.#seat.isOpener()) void sheetFromLink(this.#bench);
   };
 
   /** Something has changed: what is rendered from now on shows it. */
@@ -155,6 +160,9 @@ export class Sheet implements LatePanel, ReactiveController {
     store.teach(this.#makers);
     this.#bench = new Bench(this.#seat, store);
     this.#seat.host.requestUpdate();
-    if (this.#seat.opensLinks()) await sheetFromLink(this.#bench);
+    if (this.#seat.isOpener()) await sheetFromLink(this.#bench);
   }
 }
+
+/** The sheet, as the planner fetches it. */
+export const load = (seat: Seat) => ({ styles, panel: new Sheet(seat) });

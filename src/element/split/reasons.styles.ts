@@ -13,15 +13,6 @@ export const reasonsStyles = css`
     min-block-size: 5lh;
   }
 
-  .notes li,
-  .cautions li {
-    padding-block: 4px;
-  }
-
-  .notes .caution {
-    color: var(--alert);
-  }
-
   .cautions {
     border-block-start: 1px solid var(--line);
     padding-block-start: 12px;
@@ -34,7 +25,7 @@ export const reasonsStyles = css`
     min-block-size: 24px;
   }
 
-  .planner > .cautions {
+  .panels > .cautions {
     padding: 12px 16px;
   }
 

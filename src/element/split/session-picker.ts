@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import type { CategoryId } from '../../training/method/ids.js';
 import { categoryName } from '../../words/category-name.js';
 import type { View } from '../view.js';

@@ -65,7 +65,7 @@ export const splitStyles = css`
     }
   }
 
-  @container planner (inline-size >= 56em) {
+  @container planner (inline-size >= 64em) {
     .answer {
       min-block-size: 2lh;
     }

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../parts/live.js';
 import { equipmentIds, type EquipmentId } from '../../training/method/strength-rules.js';
 import { strengthLimits } from '../../plan/strength/wishes.js';
 import { numberField } from '../fields/fields.js';

@@ -17,6 +17,7 @@ export const load = (seat: ConcreteSeat) => ({
     {
       part: strengthPart,
       panel: strengthPanel,
+      says: ({ strength, equipment }) => ({ given: strength, text: equipment }),
       begin: beginStrength,
       ask: (request) => request,
       told: (problem) => problem,

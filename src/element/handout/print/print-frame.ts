@@ -72,13 +72,13 @@ type View = NonNullable<HTMLIFrameElement['contentWindow']>;
 function fill(inner: Document, view: View, { place, content, styles, paper, title, language }: Printing): void {
   inner.title = title;
   inner.documentElement.lang = language;
-  inner.documentElement.dir = getComputedStyle(document.documentElement).direction;
   // A sheet belongs to the document that made it.
   const { CSSStyleSheet: Sheet } = view as View & typeof globalThis;
   const sheet = new Sheet();
   sheet.replaceSync(`${styles}${pageRules(paper)}`);
   inner.adoptedStyleSheets = [sheet];
   const look = getComputedStyle(place);
+  inner.documentElement.dir = look.direction;
   inner.body.style.fontFamily = look.fontFamily;
   for (const id of categoryIds) inner.body.style.setProperty(`--${id}`, look.getPropertyValue(`--${id}`));
   render(content, inner.body);

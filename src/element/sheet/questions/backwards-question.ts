@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../../parts/live.js';
 import type { Solution } from '../../../sheet/explore/solutions.js';
 import { quantityValue } from '../../../words/quantity-value.js';
 import { backwardsLines } from '../../../words/sheet/backwards-lines.js';

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { live } from '../../parts/live.js';
 import { inputQuantities } from '../../../plan/inputs.js';
 import { quantityName } from '../../../words/quantity-names.js';
 import type { QuestionView } from './question-view.js';
