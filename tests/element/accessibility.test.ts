@@ -23,7 +23,7 @@ const states: Readonly<Record<string, () => Promise<PlannerPage>>> = {
   'with a faulty method': () => openPlanner('', faultyMethod),
   'at the end of a slider': () => openPlanner('hours="20" strength-cap="90"'),
   'in German': () => openPlanner('lang="de"'),
-  'from right to left': () => openPlanner('dir="rtl"'),
+  'from right to left': () => openPlanner('lang="ar"'),
 };
 
 for (const scheme of ['light', 'dark'] as const)

@@ -3,11 +3,19 @@ import { resetMouse, sendMouse } from '@web/test-runner-commands';
 import { openPlanner, shownPlan, type PlannerPage } from './planner-page.js';
 import { pixelsOf } from './pixels.js';
 
+/** The direction is that of the language, whatever that of the page. */
+const languageOf = { ltr: 'en', rtl: 'ar' } as const;
+
 const open = async (dir: 'ltr' | 'rtl', width: number): Promise<PlannerPage> => {
-  const page = await openPlanner(`dir="${dir}" hours="4" phase="base"`);
+  const page = await openPlanner(`lang="${languageOf[dir]}" hours="4" phase="base"`);
   page.element.style.inlineSize = `${String(width)}px`;
   return page;
 };
+
+it('a planner in a language from left to right stays so on a page from right to left', async () => {
+  const page = await openPlanner('lang="en" dir="rtl"');
+  expect(getComputedStyle(page.find('.inputs')).direction).to.equal('ltr');
+});
 
 const left = (element: Element): number => element.getBoundingClientRect().left;
 

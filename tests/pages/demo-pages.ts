@@ -5,6 +5,7 @@ export const demoPages = [
   { path: '/demo/blog.html', planners: 1 },
   { path: '/demo/consultation.html', planners: 1 },
   { path: '/demo/strict.html', planners: 1 },
+  { path: '/demo/intake.html', planners: 1 },
 ] as const;
 
 export const pagesWithPlanner = demoPages.filter(({ planners }) => planners > 0);

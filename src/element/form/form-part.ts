@@ -45,16 +45,17 @@ export class FormPart {
   constructor(seat: FormSeat) {
     this.#seat = seat;
     const { host } = seat;
-    // A label of the page that is pressed presses the planner.
-    host.addEventListener('click', (event) => {
-      if (event.composedPath()[0] === host) host.focus();
-    });
+    followLabels(host);
     // Whoever hears of an act finds its plan in the form; and a person goes on from the plan on show.
     const follow = (): void => {
       this.problems = [];
       this.#submit();
     };
     host.addEventListener('plan-change', follow, { capture: true });
+    // Panels come and go between updates: what the browser is about to point to is looked for when it does.
+    host.addEventListener('invalid', () => {
+      this.#validate();
+    });
   }
 
   /** Gives the form the plan on show, and whether it may be submitted. */
@@ -120,11 +121,26 @@ export class FormPart {
     internals.setValidity(flags, message || '…', this.#anchor());
   }
 
-  /** Where a browser points to and puts the focus: what is wrong, else the first field. */
+  /** Where a browser points to and puts the focus: what is wrong, else the first that can have it. */
   #anchor(): HTMLElement | undefined {
-    const find = (selector: string): HTMLElement | null => this.#seat.host.renderRoot.querySelector(selector);
-    return find('[aria-invalid="true"]') ?? find('input, select, button') ?? undefined;
+    const find = (selector: string): HTMLElement | undefined =>
+      [...this.#seat.host.renderRoot.querySelectorAll<HTMLElement>(selector)].find((each) => each.checkVisibility());
+    return find('[aria-invalid="true"]') ?? find('input, select, button, summary');
   }
+}
+
+/** A label of the page that is pressed presses the planner; one around it also does so for what is pressed inside. */
+function followLabels(host: HTMLElement): void {
+  let isInside = false;
+  const follow = (event: Event): void => {
+    const isPlanner = event.composedPath()[0] === host;
+    if (isPlanner && !isInside) host.focus();
+    isInside = !isPlanner;
+    setTimeout(() => {
+      isInside = false;
+    });
+  };
+  host.addEventListener('click', follow, { capture: true });
 }
 
 const inValue = (path: string): string => (path === '' ? 'value' : `value.${path}`);

@@ -19,14 +19,19 @@ import { languages } from '../../../src/words/load-words.js';
 import type { Message, Messages } from '../../../src/words/phrases.js';
 import { measures } from '../../../src/words/quantity-meaning.js';
 import { unitOfWeek } from '../../../src/words/quantity-value.js';
+import { arabic } from '../../../src/cli/texts/ar.js';
+import { german } from '../../../src/cli/texts/de.js';
 import { english as commandEnglish } from '../../../src/cli/texts/en.js';
-import { german as commandGerman } from '../../../src/cli/texts/de.js';
+import { spanish } from '../../../src/cli/texts/es.js';
+import { french } from '../../../src/cli/texts/fr.js';
 
 const folder = new URL('../../../shared/locales/', import.meta.url);
 const source = new URL('../../../src/', import.meta.url);
 
 const locales: Readonly<Record<string, Messages>> = Object.fromEntries(
-  readdirSync(folder).map((file) => [file.replace('.json', ''), readMessages(new URL(file, folder))]),
+  readdirSync(folder)
+    .filter((file) => file.endsWith('.json'))
+    .map((file) => [file.replace('.json', ''), readMessages(new URL(file, folder))]),
 );
 const english = locales['en'] ?? {};
 
@@ -175,11 +180,14 @@ describe('shared/locales', () => {
 });
 
 describe("the command's own texts", () => {
-  it('are the same in both languages, with the same values to fill in', () => {
-    expect(Object.keys(commandGerman)).toEqual(Object.keys(commandEnglish));
-    const differing = Object.entries(commandEnglish).filter(
-      ([key, text]) => placeholders(text).join() !== placeholders((commandGerman as Messages)[key]).join(),
-    );
-    expect(differing).toEqual([]);
-  });
+  it.each(Object.entries({ arabic, german, spanish, french }))(
+    'are all there in %s, with the same values to fill in',
+    (_, own: Messages) => {
+      expect(Object.keys(own)).toEqual(Object.keys(commandEnglish));
+      const differing = Object.entries(commandEnglish).filter(
+        ([key, text]) => placeholders(text).join() !== placeholders(own[key]).join(),
+      );
+      expect(differing).toEqual([]);
+    },
+  );
 });

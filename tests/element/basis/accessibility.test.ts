@@ -25,14 +25,13 @@ for (const scheme of ['light', 'dark'] as const)
         });
     });
 
-for (const dir of ['ltr', 'rtl'])
-  for (const lang of ['en', 'de'])
-    it(`what a planner rests on fits into 320 pixels with everything open, ${lang}, ${dir}`, async () => {
-      await setViewport({ width: 320, height: 900 });
-      const page = await (await openBasis(`lang="${lang}" dir="${dir}"`)).opensAll();
-      expect([misfits(page, '.basis-panel'), clipped(page, '.basis-panel')]).to.deep.equal([[], []]);
-      expect(document.documentElement.scrollWidth).to.be.at.most(320);
-    });
+for (const lang of ['en', 'de', 'fr', 'es', 'ar'])
+  it(`what a planner rests on fits into 320 pixels with everything open, ${lang}`, async () => {
+    await setViewport({ width: 320, height: 900 });
+    const page = await (await openBasis(`lang="${lang}"`)).opensAll();
+    expect([misfits(page, '.basis-panel'), clipped(page, '.basis-panel')]).to.deep.equal([[], []]);
+    expect(document.documentElement.scrollWidth).to.be.at.most(320);
+  });
 
 it('targets of what a planner rests on are 24 pixels high at least', async () => {
   await setViewport({ width: 320, height: 900 });

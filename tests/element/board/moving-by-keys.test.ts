@@ -141,13 +141,13 @@ describe('a card moved by keys', () => {
 });
 
 describe('from right to left', () => {
-  for (const [dir, key, day] of [
-    ['rtl', 'ArrowLeft', 1],
-    ['rtl', 'ArrowDown', 1],
-    ['ltr', 'ArrowRight', 1],
+  for (const [lang, key, day] of [
+    ['ar', 'ArrowLeft', 1],
+    ['ar', 'ArrowDown', 1],
+    ['en', 'ArrowRight', 1],
   ] as const)
-    it(`${key} carries on to the next day, ${dir}`, async () => {
-      const page = await openBoard('hours="4" phase="base" days="60,0,45,60,0,90,120" dir="' + dir + '"');
+    it(`${key} carries on to the next day, ${lang}`, async () => {
+      const page = await openBoard('hours="4" phase="base" days="60,0,45,60,0,90,120" lang="' + lang + '"');
       await page.pickUp('tempo', 0);
       await page.press(key);
       expect(page.dayCarriedOver).to.equal(day);

@@ -26,7 +26,7 @@ for (const [width, height] of [
   [500, 900],
   [1200, 900],
 ] as const)
-  for (const attributes of ['lang="en"', 'lang="de"', 'lang="en" dir="rtl"'])
+  for (const attributes of ['lang="en"', 'lang="de"', 'lang="ar"'])
     it(`checks with everything open fit into ${String(width)} × ${String(height)} pixels, ${attributes}`, async () => {
       await setViewport({ width, height });
       for (const open of [openCrowded, openStopped]) {
@@ -73,7 +73,7 @@ for (const width of [1200, 320])
 
 it('from right to left, a box stands before its question, and lines before what they mark', async () => {
   await setViewport({ width: 800, height: 600 });
-  const page = await openCrowded('lang="en" dir="rtl"');
+  const page = await openCrowded('lang="ar"');
   for (const label of page.all('.answers label')) {
     const [box, text] = [label.querySelector('input'), label.querySelector('span')];
     if (!box || !text) throw new Error('a question is not whole');

@@ -97,7 +97,7 @@ describe('what if I began later?', () => {
   });
 
   it('ends in order where today is the last that a season can have', async () => {
-    const page = await openSeason(`${scene.replace('2027-04-11', '2199-12-31')}`);
+    const page = await openSeason(`${scene.replace('2027-04-11', '2199-12-15')}`);
     await page.openBox('later');
     expect(row(page, 'Weeks up to the event').slice(1)).to.deep.equal(['16', '13']);
   });

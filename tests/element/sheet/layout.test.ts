@@ -99,8 +99,8 @@ describe('a sheet fits', () => {
     });
 
   it('from right to left', async () => {
-    fits(await openAll(320, 'dir="rtl"'));
-    fits(await openAll(900, 'dir="rtl"'));
+    fits(await openAll(320, 'lang="ar"'));
+    fits(await openAll(900, 'lang="ar"'));
   });
 });
 
