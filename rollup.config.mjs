@@ -54,6 +54,17 @@ const compact = {
   },
 };
 
+/** Every browser that runs the planner can adopt style sheets: Lit need not ask, nor bring what it does without. */
+const adopting = {
+  name: 'adopting',
+  transform(code, id) {
+    if (!id.endsWith('/@lit/reactive-element/css-tag.js')) return null;
+    const known = code.replace(/\w+\.ShadowRoot&&.*?CSSStyleSheet\.prototype(?=,)/, 'true');
+    if (known === code) throw new Error('@lit/reactive-element asks for style sheets in another way than before');
+    return { code: known, map: null };
+  },
+};
+
 // mathjs says "sideEffects": false, but rollup loses that on the way: without this its chunk is more than twice as large.
 const treeshake = { moduleSideEffects: (id) => !id.includes('/node_modules/mathjs/') };
 
@@ -150,7 +161,7 @@ export default [
     input: { weekwright: 'src/define.ts' },
     onwarn,
     treeshake,
-    plugins: [...whole, compact, small],
+    plugins: [...whole, adopting, compact, small],
     output: {
       dir: 'dist/embed',
       sourcemap: true,
@@ -166,7 +177,7 @@ export default [
     input: 'src/define.ts',
     onwarn,
     treeshake,
-    plugins: [...whole, compact, small, notices],
+    plugins: [...whole, adopting, compact, small, notices],
     output: { file: 'dist/embed/weekwright.single.js', format: iife, sourcemap: true, inlineDynamicImports: true },
   },
   // For sites that strip scripts: a page to frame, and a script that makes the frame as high as the page.
