@@ -100,6 +100,8 @@ const placed = v.strictObject({ ...daySession.entries, day });
 const perDay = <T extends v.GenericSchema>(schema: T) => v.pipe(v.array(schema), v.length(7));
 const category = v.picklist(categoryIds);
 
+const picks = v.strictObject(v.entriesFromList(categoryIds, v.exactOptional(sessionList)));
+
 const week = v.strictObject({
   wishes: v.strictObject({
     days: perDay(wholeMinutes),
@@ -110,9 +112,10 @@ const week = v.strictObject({
     pinned: v.array(placed),
     done: v.array(placed),
     passed: wholeMinutes,
-    sessions: v.strictObject(v.entriesFromList(categoryIds, v.exactOptional(sessionList))),
+    sessions: picks,
     before: v.nullable(perDay(v.array(daySession))),
   }),
+  picks,
   state: v.picklist(weekStates),
   days: v.nullable(perDay(v.array(daySession))),
   sessions: byCategory(sessionList),

@@ -15,8 +15,7 @@ export type SubmittedPlan = Pick<Scenario, 'inputs' | 'sessions' | 'week' | 'sea
 
 /**
  * Reads back a plan document (`shared/schema/plan.schema.json`): its inputs, the sessions that are not the best ones,
- * what is wished of days and season. Everything else in it follows from these and is worked out anew. Where days are
- * given, lengths that were picked beside them cannot be told from those that fit the days best, and are not carried.
+ * what is wished of days and season. Everything else in it follows from these and is worked out anew.
  *
  * @param method the method in use; a plan made with another is refused.
  * @returns what can be put on a planner, or every problem with its path in the document (`week.wishes.days[1]`).
@@ -28,9 +27,14 @@ export function readPlanDocument(document: unknown, method: Method): Outcome<Sub
   const faults = misshapen(plan);
   if (faults.length > 0) return { ok: false, problems: faults };
   const [week, season] = [wishesOf(plan['week']), wishesOf(plan['season'])];
-  const request = { ...fieldsOf(plan['inputs']), sessions: week ? {} : picksOf(plan), week, season };
+  const request = {
+    ...fieldsOf(plan['inputs']),
+    sessions: week ? picksBeside(plan['week']) : picksOf(plan),
+    week,
+    season,
+  };
   const read = readRequest(request, method, { week: { read: readWishes }, season: { read: readSeason } });
-  if (!read.ok) return { ok: false, problems: read.problems.map(inDocument) };
+  if (!read.ok) return { ok: false, problems: read.problems.map(inDocument(week ? 'week.picks' : 'sessions')) };
   const { inputs, picks, ...wishes } = read.value;
   return { ok: true, value: { inputs, sessions: picks, ...wishes } };
 }
@@ -67,6 +71,7 @@ function misshapen(plan: Fields): Problem[] {
       const faults = faultsOf(part, plan[part]);
       return faults.length > 0 ? faults : faultsOf(`${part}.wishes`, wishesOf(plan[part]));
     }),
+    ...(isFields(plan['week']) ? faultsOf('week.picks', plan['week']['picks']) : []),
   ];
 }
 
@@ -77,6 +82,9 @@ function faultsOf(path: string, value: unknown, needed: readonly string[] = []):
 }
 
 const missing = (path: string): Problem => ({ path, value: undefined, code: 'missing', allowed: {} });
+
+/** Sessions that somebody has picked where days are given, too: those laid may be others. */
+const picksBeside = (week: unknown): unknown => fieldsOf(week)['picks'];
 
 /** Sessions that somebody has picked: the best ones come by themselves. */
 function picksOf(plan: Fields): Fields {
@@ -91,9 +99,11 @@ function isBest(sessions: unknown, options: unknown): boolean {
   return sessions.every((minutes, index) => minutes === best[index]);
 }
 
-/** A plan has what is wished elsewhere than a request. */
-function inDocument(problem: Problem): Problem {
-  const { path } = problem;
-  if (/^(week|season)\b/.test(path)) return { ...problem, path: path.replace(/^\w+/, '$&.wishes') };
-  return path.startsWith('sessions') ? problem : { ...problem, path: `inputs.${path}` };
-}
+/** A plan has what is wished, and what was picked, elsewhere than a request. */
+const inDocument =
+  (picks: string) =>
+  (problem: Problem): Problem => {
+    const { path } = problem;
+    if (/^(week|season)\b/.test(path)) return { ...problem, path: path.replace(/^\w+/, '$&.wishes') };
+    return { ...problem, path: path.startsWith('sessions') ? path.replace('sessions', picks) : `inputs.${path}` };
+  };

@@ -21,7 +21,7 @@ export function createWeekMaker(solve: WeekSolver = remembering(solveWeek)): Wee
       const needs = byCategory((id) => sessionNeed(method, plan.derivations, id));
       const wishes = { ...week, days: week.days.map((minutes, day) => dayMinutes(plan, day) ?? minutes) };
       const problem = weekProblemOf(method, { needs, picks, wishes });
-      const laid = planWeek(problem, wishes, solve(problem));
+      const laid = planWeek(problem, { wishes, picks }, solve(problem));
       return { ...plan, week: laid, sessions: laid.state === 'laid' ? laid.sessions : plan.sessions };
     },
     extend: (method, model, { picks, week, reading }) => {

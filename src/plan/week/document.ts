@@ -10,6 +10,8 @@ export const weekStates = ['laid', 'looking', 'nothing-fits'] as const;
 /** Sessions on the days of a week. */
 export interface PlanWeek {
   readonly wishes: WeekWishes;
+  /** Lengths that were picked for kinds beside the wishes, in minutes; they count where they are still among the options. */
+  readonly picks: Partial<ByCategory<readonly number[]>>;
   /** `laid`: proven that no week costs less. `looking`: the search goes on. `nothing-fits`: proven that there is no week. */
   readonly state: (typeof weekStates)[number];
   /** Seven lists of sessions, Monday first, each in the order of the day; null where there is no week, or none yet. */

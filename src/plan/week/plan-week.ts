@@ -4,13 +4,12 @@ import { dayCount } from '../../training/week/day-sets.js';
 import type { Laid, WeekProblem } from '../../training/week/week-problem.js';
 import type { PlanWeek } from './document.js';
 import type { Solution } from './week-solver.js';
-import type { WeekWishes } from './wishes.js';
 
 /** A week as a plan has it, as far as it is solved. */
-export function planWeek(problem: WeekProblem, wishes: WeekWishes, solution: Solution): PlanWeek {
-  if (solution.state === 'laid') return laidWeek(problem, wishes, solution.laid);
+export function planWeek(problem: WeekProblem, asked: Asked, solution: Solution): PlanWeek {
+  if (solution.state === 'laid') return laidWeek(problem, asked, solution.laid);
   return {
-    wishes,
+    ...asked,
     state: solution.state,
     days: null,
     sessions: byCategory(() => []),
@@ -20,10 +19,12 @@ export function planWeek(problem: WeekProblem, wishes: WeekWishes, solution: Sol
   };
 }
 
-function laidWeek(problem: WeekProblem, wishes: WeekWishes, laid: Laid): PlanWeek {
+type Asked = Pick<PlanWeek, 'wishes' | 'picks'>;
+
+function laidWeek(problem: WeekProblem, asked: Asked, laid: Laid): PlanWeek {
   const clashes = clashesOf(problem, laid);
   return {
-    wishes,
+    ...asked,
     state: 'laid',
     days: daysOf(problem, laid),
     sessions: lengthsOf(problem, laid),

@@ -64,10 +64,10 @@ describe('readPlanDocument(plan, method)', { timeout: patience }, () => {
     }),
   });
 
-  test('gives what makes the same plan, with its days', () => {
+  test('gives what makes the same plan, with its days and the sessions picked', () => {
     fc.assert(
-      fc.property(anyAthletes, weeks, ({ hours, ...athlete }, week) => {
-        const plan = planOf({ ...athlete, hours: 0.5 + hours / 4, week });
+      fc.property(anyAthletes, weeks, picks, ({ hours, ...athlete }, week, places) => {
+        const plan = planOf({ ...picked({ ...athlete, hours: 0.5 + hours / 4 }, places), week });
         expect(planAgain(read(throughText(plan)))).toStrictEqual(plan);
       }),
       runs(60, 5000),
@@ -187,6 +187,10 @@ describe('a field that is wrong is named by its path in the document', () => {
     ['week.wishes.days', [1], 'wrong-count'],
     ['week.wishes.days.3', 1e5, 'out-of-range'],
     ['week.wishes.mood', 1, 'unknown-field'],
+    ['week.picks', undefined, 'missing'],
+    ['week.picks', 'two', 'wrong-type'],
+    ['week.picks.slow', 'often', 'wrong-type'],
+    ['week.picks.mood', [1], 'unknown-field'],
     ['season', undefined, 'missing'],
     ['season', 'soon', 'wrong-type'],
     ['season.wishes', [], 'wrong-type'],
@@ -211,7 +215,7 @@ describe('a field that is wrong is named by its path in the document', () => {
 
 describe('a plan changed at random', { timeout: patience }, () => {
   /** Fields that are carried: another value there is another plan, where it is one. */
-  const carried = /^(inputs|sessions|options|week\.wishes|season\.wishes)\b/;
+  const carried = /^(inputs|sessions|options|week\.wishes|week\.picks|season\.wishes)\b/;
   const { format, version, method, inputs, sessions, options, rounded, total, week, season } = whole;
   const near = { format, version, method, inputs, sessions, options, rounded, total, week, season };
   const places = changesOf(near).map(([change]) => change ?? ([[], { kind: 'remove' }] as const));
@@ -241,7 +245,17 @@ describe('a plan changed at random', { timeout: patience }, () => {
   });
 
   const hostile = ['__proto__', 'constructor', 'prototype', 'hasOwnProperty', 'toString', 'toJSON', 'valueOf', '0'];
-  const holders = ['', 'inputs.', 'sessions.', 'options.', 'week.', 'week.wishes.', 'week.wishes.sessions.', 'season.'];
+  const holders = [
+    '',
+    'inputs.',
+    'sessions.',
+    'options.',
+    'week.',
+    'week.wishes.',
+    'week.wishes.sessions.',
+    'week.picks.',
+    'season.',
+  ];
   const documents = fc.oneof(
     changesOf(whole).map((changes) => changed(whole, changes)),
     fc
