@@ -610,6 +610,8 @@ export const rest: Messages = {
   'keep.kept-all': 'All of them are kept on this device.',
   'keep.unnamed': 'Give the plan a name first.',
   'keep.taken-out': '“{name}” is gone from this device.',
+  'keep.put-back': 'Put it back as it was',
+  'keep.put-back.done': 'What was kept before is there again.',
   'keep.wiped': 'Everything is wiped: nothing of the planner is kept on this device.',
   'keep.refused':
     'The browser, or the page around this one, does not let plans be kept. Save the plan as a file instead.',

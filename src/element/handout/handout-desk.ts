@@ -17,6 +17,7 @@ import { today } from '../today.js';
 import type { Draft } from '../view.js';
 import { collect, nothingCarried, type Carried } from './collect.js';
 import { FileDrop } from '../parts/file-drop.js';
+import { renderFocused } from '../parts/focused-in.js';
 import { handoutPanel } from './handout-panel.js';
 import type { HandoutSeat } from './handout-seat.js';
 import type { HandoutChange, HandoutChoices, HandoutDesk as Desk, HandoutMessage } from './handout-view.js';
@@ -30,6 +31,17 @@ export interface HandoutAttributes {
   readonly storage: string | null | undefined;
 }
 
+const firstChoices = (): HandoutChoices => ({
+  what: 'week',
+  start: nextMonday(today()),
+  paper: usualPaper(navigator.languages),
+  ink: 'black',
+  isTimed: false,
+  usual: '18:00',
+  early: '07:00',
+  isBare: false,
+});
+
 const noTexts: HandoutTexts = { runner: '', contact: '', note: '' };
 
 /** What is handed over: on paper, as files, as a link; fetched where a page shows it. */
@@ -37,16 +49,7 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
   name = '';
   drafts: ReadonlyMap<string, Draft> = new Map();
   message: HandoutMessage | null = null;
-  choices: HandoutChoices = {
-    what: 'week',
-    start: nextMonday(today()),
-    paper: usualPaper(navigator.languages),
-    ink: 'black',
-    isTimed: false,
-    usual: '18:00',
-    early: '07:00',
-    isBare: false,
-  };
+  choices = firstChoices();
   offered: readonly KeptPlan[] = [];
   readonly kept = new KeptPlans(() => {
     this.update();
@@ -61,7 +64,6 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
   #view: FullView | null = null;
   #weeks: { readonly of: Plan; readonly planner: WeekPlanner } | null = null;
   #isLinkLookedFor = false;
-  #hasGone = false;
 
   constructor(seat: HandoutSeat) {
     this.#seat = seat;
@@ -78,8 +80,10 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
   }
 
   reset(): void {
-    Object.assign(this, { name: '', drafts: new Map(), message: null });
+    Object.assign(this, { name: '', drafts: new Map(), message: null, choices: firstChoices() });
     this.#typed = {};
+    this.#carried = nothingCarried;
+    this.#before = null;
   }
 
   hear({ contact, storage }: HandoutAttributes): void {
@@ -193,8 +197,6 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
     if (!before) return;
     this.#before = null;
     await this.#put(before);
-    // The button is gone.
-    this.#hasGone = true;
     this.say({ key: 'handout.went-back' });
   }
 
@@ -206,10 +208,8 @@ export class HandoutDesk implements Desk, LatePanel, ReactiveController {
     this.#view = view;
     const weeks = this.#weeksOf(view);
     const content = handoutPanel({ ...view, host: this.#seat.host, desk: this, weeks, told: toldIn(view.plan) });
-    render(content, container, { host: this.#seat.host });
+    renderFocused(container, '#handout-title', () => render(content, container, { host: this.#seat.host }));
     this.#drop.listen(container);
-    if (this.#hasGone) container.querySelector<HTMLElement>('#handout-title')?.focus({ preventScroll: true });
-    this.#hasGone = false;
     if (!this.#isLinkLookedFor) {
       this.#isLinkLookedFor = true;
       this.#openLink();

@@ -27,8 +27,15 @@ export function keepBox(view: HandoutView): TemplateResult {
       </button>
     </p>
     <div role="status">${kept.message ? html`<p>${keepMessage(words, kept.message)}</p>` : nothing}</div>
-    ${list(view)}`;
+    ${kept.before.length > 0 ? putBack(view) : nothing} ${list(view)}`;
 }
+
+const putBack = ({ words, desk: { kept } }: HandoutView): TemplateResult =>
+  html`<p>
+    <button type="button" class="act put-back" @click=${() => void kept.putBack()}>
+      ${words.say('keep.put-back')}
+    </button>
+  </p>`;
 
 function list(view: HandoutView): TemplateResult {
   const { words, desk } = view;

@@ -4,7 +4,7 @@ import { writeKeptText, type KeptPlan } from '../../exchange/kept-file.js';
 
 /** What came of the last act on what is kept. */
 export interface KeepMessage {
-  readonly key: 'kept' | 'kept-all' | 'replaced' | 'unnamed' | 'taken-out' | 'wiped' | 'refused';
+  readonly key: 'kept' | 'kept-all' | 'replaced' | 'unnamed' | 'taken-out' | 'put-back.done' | 'wiped' | 'refused';
   readonly name?: string;
 }
 
@@ -13,6 +13,8 @@ export class KeptPlans {
   /** Null until somebody has looked. */
   plans: readonly KeptPlan[] | null = null;
   message: KeepMessage | null = null;
+  /** What the last act took out or replaced, and can be put back until the next one. */
+  before: readonly KeptPlan[] = [];
   /** True where wiping was asked for, and not yet confirmed. */
   isWiping = false;
   readonly #update: () => void;
@@ -35,19 +37,24 @@ export class KeptPlans {
       this.#say({ key: 'unnamed' });
       return;
     }
-    const isThere = this.plans?.some((plan) => plan.name === name) ?? false;
-    await this.#do({ key: isThere ? 'replaced' : 'kept', name }, ({ keep }) => keep({ name, kept: today(), text }));
+    const before = this.#called([name]);
+    const key = before.length > 0 ? 'replaced' : 'kept';
+    await this.#do({ key, name }, ({ keep }) => keep({ name, kept: today(), text }), before);
   }
 
   /** Keeps plans that came in one file; those with the same names are replaced. */
   async keepAll(plans: readonly KeptPlan[]): Promise<void> {
-    await this.#do({ key: 'kept-all' }, async ({ keep }) => {
-      for (const plan of plans) await keep(plan);
-    });
+    const before = this.#called(plans.map(({ name }) => name));
+    await this.#do({ key: 'kept-all' }, keepEach(plans), before);
   }
 
   async takeOut(name: string): Promise<void> {
-    await this.#do({ key: 'taken-out', name }, ({ takeOut }) => takeOut(name));
+    await this.#do({ key: 'taken-out', name }, ({ takeOut }) => takeOut(name), this.#called([name]));
+  }
+
+  /** Takes back what the last act did to plans that were kept. */
+  async putBack(): Promise<void> {
+    await this.#do({ key: 'put-back.done' }, keepEach(this.before));
   }
 
   askToWipe(isWiping: boolean): void {
@@ -66,11 +73,16 @@ export class KeptPlans {
   }
 
   /** Does something with the database, then looks again: what is shown is what is there. */
-  async #do(message: KeepMessage | null, act: (shelf: Shelf) => Promise<void>): Promise<void> {
+  async #do(
+    message: KeepMessage | null,
+    act: (shelf: Shelf) => Promise<void>,
+    before: readonly KeptPlan[] = [],
+  ): Promise<void> {
     try {
       const { shelf } = await import('./shelf.js');
       await act(shelf);
       this.plans = await shelf.keptPlans();
+      this.before = before;
       this.#say(message);
     } catch {
       // The browser, or the page around a frame, forbids it; or there is no room.
@@ -81,11 +93,21 @@ export class KeptPlans {
     }
   }
 
+  #called(names: readonly string[]): readonly KeptPlan[] {
+    return (this.plans ?? []).filter(({ name }) => names.includes(name));
+  }
+
   #say(message: KeepMessage | null): void {
     this.message = message;
     this.#update();
   }
 }
+
+const keepEach =
+  (plans: readonly KeptPlan[]) =>
+  async ({ keep }: Shelf): Promise<void> => {
+    for (const plan of plans) await keep(plan);
+  };
 
 type Shelf = (typeof import('./shelf.js'))['shelf'];
 

@@ -81,6 +81,34 @@ describe('plans on this device', () => {
     expect([kept(page), await databases()]).to.deep.equal([[], []]);
   });
 
+  it('are put back after they were taken out, or replaced, until the next act', async () => {
+    const page = await keeps(await openBox(), 'Spring');
+    expect(page.has('.put-back')).to.equal(false);
+    await page.click(page.find('.kept button[aria-label="Take out “Spring”"]'));
+    await page.until(() => kept(page).length === 0 && page.has('.put-back'), 'it is out');
+    expect(page.root.activeElement?.id, 'its button is gone').to.equal('handout-title');
+    await page.click(page.find('.put-back'));
+    await page.until(() => kept(page).includes('Spring'), 'it is back');
+    expect(status(page)).to.equal('What was kept before is there again.');
+    expect([page.has('.put-back'), page.root.activeElement?.id]).to.deep.equal([false, 'handout-title']);
+
+    page.element.hours = 6;
+    await page.settled();
+    await page.pressesIn('Keep “Spring”');
+    await page.until(() => page.has('.put-back'), 'it is replaced');
+    await page.click(page.find('.put-back'));
+    await page.until(() => !page.has('.put-back'), 'it is as it was');
+    await page.click(page.find('.kept button[aria-label="Open “Spring”"]'));
+    await page.until(() => page.element.plan?.inputs.hours === 4, 'with the hours of before');
+
+    await page.pressesIn('Keep “Spring”');
+    await page.until(() => page.has('.put-back'), 'it is replaced again');
+    await page.pressesIn('Wipe all');
+    await page.pressesIn('Yes, wipe the plan');
+    await page.until(() => status(page).startsWith('Everything is wiped'), 'all is wiped');
+    expect(page.has('.put-back'), 'what was wiped stays wiped').to.equal(false);
+  });
+
   it('are none where the browser forbids it, which is told', async () => {
     const page = await openBox();
     const open = indexedDB.open.bind(indexedDB);

@@ -1,5 +1,6 @@
 import { render, type TemplateResult } from 'lit';
 import { categoryIds } from '../../../training/method/ids.js';
+import { focusedIn } from '../../parts/focused-in.js';
 import { fitPage } from './fit-pages.js';
 import { pageRules, type Paper } from './papers.js';
 
@@ -22,7 +23,7 @@ export interface Printing {
  * @returns false where the page around a frame forbids printing, or the frame cannot be made.
  */
 export async function printSheet(printing: Printing): Promise<boolean> {
-  const focused = focusAround(printing.place);
+  const focused = focusedIn(printing.place);
   const frame = await blankFrame(printing.place);
   const { contentDocument: inner, contentWindow: view } = frame;
   if (!inner || !view) {
@@ -31,7 +32,7 @@ export async function printSheet(printing: Printing): Promise<boolean> {
   }
   fill(inner, view, printing);
   const end = (): void => {
-    const hadFocus = focusAround(frame) === frame;
+    const hadFocus = focusedIn(frame) === frame;
     frame.remove();
     if (hadFocus && focused instanceof HTMLElement) focused.focus({ preventScroll: true });
   };
@@ -44,12 +45,6 @@ export async function printSheet(printing: Printing): Promise<boolean> {
     end();
     return false;
   }
-}
-
-/** Where the focus is in the planner: with the frame it would be gone. */
-function focusAround(place: HTMLElement): Element | null {
-  const root = place.getRootNode();
-  return root instanceof ShadowRoot ? root.activeElement : null;
 }
 
 /** Browsers differ in when the first document of a frame is there to stay: all tell when it is loaded. */
