@@ -39,7 +39,13 @@ export const detailsStyles = css`
     gap: 8px;
   }
 
+  .why header button {
+    flex-shrink: 0;
+  }
+
   .why h3 {
+    min-inline-size: 0;
+    overflow-wrap: anywhere;
     font-size: 1em;
     color: var(--text);
     margin-block: 4px;

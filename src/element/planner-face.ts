@@ -12,8 +12,8 @@ export class PlannerFace extends LitElement {
 
   static override properties: PropertyDeclarations = {
     name: { reflect: true },
-    disabled: { type: Boolean, reflect: true },
-    required: { type: Boolean },
+    disabled: { type: Boolean, noAccessor: true },
+    required: { type: Boolean, noAccessor: true },
     label: {},
     value: { noAccessor: true },
     hours: { converter: numberAttribute },
@@ -104,9 +104,10 @@ export class PlannerFace extends LitElement {
     return this.internals.reportValidity();
   }
 
-  /** Puts the focus on the first thing that can have it. */
+  /** Puts the focus on the first control in sight. */
   override focus(options?: FocusOptions): void {
-    this.renderRoot.querySelector<HTMLElement>('input, select, button')?.focus(options);
+    const controls = this.renderRoot.querySelectorAll<HTMLElement>('input, select, button, summary');
+    [...controls].find((control) => control.checkVisibility())?.focus(options);
   }
 }
 
@@ -114,5 +115,17 @@ for (const name of ['form', 'labels', 'validity', 'validationMessage', 'willVali
   Object.defineProperty(PlannerFace.prototype, name, {
     get(this: { readonly internals: ElementInternals }) {
       return this.internals[name];
+    },
+  });
+
+// As fields of the browser have them: the attribute is the state.
+for (const name of ['disabled', 'required'] as const)
+  Object.defineProperty(PlannerFace.prototype, name, {
+    get(this: PlannerFace) {
+      return this.hasAttribute(name);
+    },
+    set(this: PlannerFace, isSo: unknown) {
+      this.toggleAttribute(name, Boolean(isSo));
+      this.requestUpdate();
     },
   });

@@ -8,7 +8,7 @@ import type { View } from './view.js';
 interface Around {
   readonly names: readonly PanelName[];
   /** What the page calls the planner; empty where it does not say. */
-  readonly label: string;
+  readonly label: string | null | undefined;
   /** True where nobody may change anything. */
   readonly isDisabled: boolean;
   /** True where only the advice to see a professional may be shown. */

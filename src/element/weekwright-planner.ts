@@ -131,8 +131,8 @@ export class WeekwrightPlanner extends PlannerFace {
     return [...this.#methods.problems, ...this.#inputProblems()];
   }
 
-  formAssociatedCallback(form: HTMLFormElement | null): void {
-    if (form) this.#form.do('update');
+  formAssociatedCallback(): void {
+    this.requestUpdate();
   }
 
   formDisabledCallback(): void {
@@ -168,9 +168,9 @@ export class WeekwrightPlanner extends PlannerFace {
   /** Also waits for the method, the words and the details, where those have to be fetched. */
   protected override async getUpdateComplete(): Promise<boolean> {
     await super.getUpdateComplete();
-    await this.#methods.ready;
+    await Promise.all([this.#methods.ready, this.#form.ready]);
     await super.getUpdateComplete();
-    await Promise.all([this.#language.ready, this.#more.ready, this.#late.ready, this.#form.ready]);
+    await Promise.all([this.#language.ready, this.#more.ready, this.#late.ready]);
     await super.getUpdateComplete();
     await this.#late.ready;
     return super.getUpdateComplete();
@@ -273,7 +273,7 @@ export class WeekwrightPlanner extends PlannerFace {
     if (!view) return html`<slot></slot>`;
     return plannerTemplate(view, {
       names: this.#panelsWanted().names,
-      label: this.label ?? textOf(this.labels),
+      label: this.label ?? this.#form.part?.label,
       isDisabled: this.matches(':disabled'),
       isStopped: this.#late.isStopped,
       method: this.#methods.problems,
@@ -282,5 +282,3 @@ export class WeekwrightPlanner extends PlannerFace {
     });
   }
 }
-
-const textOf = (labels: NodeList): string => [...labels].map(({ textContent }) => textContent?.trim()).join(' ');

@@ -10,6 +10,7 @@ import { kindTotals } from './kind-totals.js';
 import { proposalBox } from './proposal-box.js';
 import { tools } from './tools.js';
 import { wishesBar } from './wishes-bar.js';
+import { citationText } from '../parts/citation-text.js';
 
 /** The week on its days: the verdict, the days with their sessions, what clashes, and everything that can be wished. */
 export function boardPanel(view: BoardView): TemplateResult {
@@ -42,6 +43,6 @@ function orderNote({ words, method, week }: BoardView): TemplateResult | typeof 
   return html`<details class="order">
     <summary>${words.say('board.order')}</summary>
     <p>${text}</p>
-    ${citations(sources).map(({ cite, doi }) => html`<p><small>${cite}${doi === null ? '' : `. doi:${doi}`}</small></p>`)}
+    ${citations(sources).map((source) => html`<p><small>${citationText(source)}</small></p>`)}
   </details>`;
 }

@@ -113,7 +113,12 @@ export class Board implements BoardDesk, LatePanel, ReactiveController {
     this.#own = week;
   }
 
+  get drafted(): readonly Problem[] {
+    return this.drafts.problems;
+  }
+
   reset(): void {
+    this.drafts.clear();
     this.#own = null;
     this.#last = null;
     this.opened = null;

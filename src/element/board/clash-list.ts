@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { citations } from '../../words/sources.js';
 import { clashLine } from '../../words/week/clash-line.js';
 import type { BoardView } from './board-view.js';
+import { citationText } from '../parts/citation-text.js';
 
 /** What clashes in the week, each with its cost and, on asking, its reason. */
 export function clashList({ words, method, week }: BoardView): TemplateResult | typeof nothing {
@@ -15,7 +16,7 @@ export function clashList({ words, method, week }: BoardView): TemplateResult | 
           <details>
             <summary><b>${words.number(clash.cost)}</b> <span>${line.text}</span></summary>
             <p>${line.reason} <small class="status">${line.status}</small></p>
-            ${citations(line.sources).map(({ cite, doi }) => html`<p><small>${cite}${doi === null ? '' : `. doi:${doi}`}</small></p>`)}
+            ${citations(line.sources).map((source) => html`<p><small>${citationText(source)}</small></p>`)}
           </details>
         </li>`;
       })}

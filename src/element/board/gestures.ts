@@ -99,7 +99,15 @@ export function cardPointer(view: BoardView): (event: PointerEvent) => void {
     const { target, currentTarget, button, pointerType } = event;
     const element = target instanceof Element ? target.closest<HTMLElement>('.card') : null;
     const isGrip = target instanceof Element && target.closest('.grip') !== null;
-    if (!card || !element || card.state === 'done' || button !== 0 || (pointerType !== 'mouse' && !isGrip)) return;
+    if (
+      !card ||
+      !element ||
+      element.matches(':disabled') ||
+      card.state === 'done' ||
+      button !== 0 ||
+      (pointerType !== 'mouse' && !isGrip)
+    )
+      return;
     if (currentTarget instanceof HTMLElement) drag(view, { card, element, days: currentTarget, start: event });
   };
 }
@@ -133,6 +141,10 @@ function drag(view: BoardView, { card, element, days, start }: Drag): void {
   const drop = (): void => {
     stop();
     if (!board.carrying) return;
+    if (element.matches(':disabled')) {
+      leave(view);
+      return;
+    }
     // The press that ends a drag is no press on the card.
     addEventListener('click', swallow, { capture: true, once: true });
     setTimeout(() => {

@@ -5,6 +5,7 @@ import type { Outcome, Problem } from '../../problem.js';
 import type { Method } from '../../training/method/document.js';
 import type { FullView, LatePanel, PageSays } from '../controllers/late-panel-controller.js';
 import type { FieldDesk, TypedField } from '../fields/field-view.js';
+import { draftProblems } from '../parts/draft-problems.js';
 import type { Draft } from '../view.js';
 
 /** What a planner lets such a panel do. */
@@ -114,6 +115,10 @@ export class ConcretePanel<R extends object> implements LatePanel, ConcreteDesk<
     this.#asked = begun.value;
     this.drafts = new Map();
     this.held = new Map();
+  }
+
+  get drafted(): readonly Problem[] {
+    return draftProblems(this.drafts);
   }
 
   reset(): void {

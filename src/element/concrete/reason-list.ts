@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import type { Reason } from '../../words/reason.js';
 import { citations } from '../../words/sources.js';
+import { citationText } from '../parts/citation-text.js';
 
 /** What numbers rest on, with their sources. */
 export const reasonList = (reasons: readonly Reason[]): TemplateResult =>
@@ -13,6 +14,6 @@ export const reasonList = (reasons: readonly Reason[]): TemplateResult =>
 /** Sources as they are cited. */
 export function cited(sources: readonly string[]): TemplateResult {
   return html`<ul class="cited">
-    ${citations(sources).map(({ cite, doi }) => html`<li><small>${cite}${doi === null ? '' : `. doi:${doi}`}</small></li>`)}
+    ${citations(sources).map((source) => html`<li><small>${citationText(source)}</small></li>`)}
   </ul>`;
 }

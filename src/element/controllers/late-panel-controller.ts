@@ -29,6 +29,8 @@ export interface PageSays extends Readonly<
 export interface LatePanel {
   /** What is wrong with what the page says to it. */
   readonly problems?: readonly Problem[];
+  /** What was typed on it and is no value. */
+  readonly drafted?: readonly Problem[];
   /** Another whenever a plan made before is stale. */
   readonly version?: unknown;
   /** Takes over what the page says, where that is something new. */
@@ -49,7 +51,7 @@ export interface LatePanel {
 export interface LateParts<P extends LatePanel> {
   /** Where it stands: `.sheet`. */
   readonly place: string;
-  readonly load: () => Promise<{ readonly panel: P; readonly styles: readonly CSSResult[] }>;
+  readonly load: () => Promise<() => { readonly panel: P; readonly styles: readonly CSSResult[] }>;
   /** What there is to render; null while nothing is. */
   readonly view: () => View | null;
 }
@@ -111,7 +113,9 @@ export class LatePanelController<P extends LatePanel> implements ReactiveControl
 
   async #load(): Promise<void> {
     try {
-      const [{ panel, styles }] = await Promise.all([this.#parts.load(), this.#more.ready]);
+      const [make] = await Promise.all([this.#parts.load(), this.#more.ready]);
+      // Not before all is there: what is put on show meanwhile would find no panel.
+      const { panel, styles } = make();
       this.#more.adopt(styles);
       this.panel = panel;
       this.#host.requestUpdate();

@@ -31,7 +31,10 @@ export class LatePanels {
       new LatePanelController(seat.host, seat.more, {
         place: `[part=${name}]`,
         view: seat.view,
-        load: async () => (await load()).load(this.#tools),
+        load: async () => {
+          const module = await load();
+          return () => module.load(this.#tools);
+        },
       });
     this.#late = {
       sheet: late('sheet', () => import('../sheet/sheet.js')),
@@ -74,7 +77,7 @@ export class LatePanels {
   /** What a person has set on panels is as the page says it again. */
   reset(): void {
     this.#shown = null;
-    for (const panel of this.#panels) panel?.reset?.();
+    for (const panel of this.panels) panel?.reset?.();
   }
 
   /** Fetches the panels on show. */
@@ -101,14 +104,14 @@ export class LatePanels {
   }
 
   get problems(): readonly Problem[] {
-    return this.#panels.flatMap((panel) => panel?.problems ?? []);
+    return this.panels.flatMap((panel) => panel?.problems ?? []);
   }
 
   /** What is asked of the planner: what the page or a person has set, and of what panels are there for. */
   request(page: PageSays, method: Method): PlanRequest {
     const { checks } = page;
     this.#hasAnswers = isPlainObject(checks) && 'answers' in checks;
-    for (const panel of this.#panels) panel?.hear?.(page);
+    for (const panel of this.panels) panel?.hear?.(page);
     const week = this.#late.week.panel?.request(page.days, method);
     const season = this.#late.season.panel?.request(page);
     const given = inputNames.map((name) => [name, page[name]] as const);
@@ -123,7 +126,7 @@ export class LatePanels {
 
   /** Makes plans with a planner, through the scenarios where there are any. */
   maker(planner: Planner): PlanMaker {
-    const panels = this.#panels;
+    const panels = this.panels;
     const sheet = this.#late.sheet.panel;
     for (const panel of panels) panel?.instruct?.(planner, sheet);
     return {
@@ -140,7 +143,7 @@ export class LatePanels {
   }
 
   /** Those that are there, each at its place. */
-  get #panels(): readonly (LatePanel | null)[] {
+  get panels(): readonly (LatePanel | null)[] {
     return Object.values<LatePanelController<LatePanel>>(this.#late).map(({ panel }) => panel);
   }
 }

@@ -23,7 +23,12 @@ export interface FormSeat {
   readonly methods: { readonly planner: Planner | null };
   /** What was typed and is no value. */
   readonly drafts: { readonly problems: readonly Problem[]; forget(fields: readonly string[]): void };
-  readonly late: { hold(plan: SubmittedPlan): void; reset(): void };
+  /** Panels, and what was typed on them. */
+  readonly late: {
+    readonly panels: readonly ({ readonly drafted?: readonly Problem[] } | null)[];
+    hold(plan: SubmittedPlan): void;
+    reset(): void;
+  };
   /** Says a problem; nothing while the words for it are not there. */
   readonly more: { readonly words: Words | null; say(problem: Problem): string };
   /** Sets inputs and picked sessions; the page does it, nobody acts. */
@@ -56,6 +61,18 @@ export class FormPart {
     host.addEventListener('invalid', () => {
       this.#validate();
     });
+    // Labels name it from now on.
+    host.requestUpdate();
+  }
+
+  /** What labels of the page say, also one around the planner. */
+  get label(): string {
+    const { host, internals } = this.#seat;
+    const pieces = [...internals.labels].flatMap(({ childNodes }) => [...childNodes]);
+    return pieces
+      .map((piece) => (piece.contains(host) ? '' : piece.textContent))
+      .join('')
+      .trim();
   }
 
   /** Gives the form the plan on show, and whether it may be submitted. */
@@ -108,8 +125,9 @@ export class FormPart {
   }
 
   #validate(): void {
-    const { host, internals, drafts, more } = this.#seat;
-    const [problem] = [...host.problems, ...drafts.problems];
+    const { host, internals, drafts, late, more } = this.#seat;
+    const drafted = late.panels.flatMap((panel) => panel?.drafted ?? []);
+    const [problem] = [...host.problems, ...drafts.problems, ...drafted];
     const isMissing = host.required && !host.plan;
     if (!problem && !isMissing) {
       internals.setValidity({});

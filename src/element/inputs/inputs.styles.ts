@@ -41,6 +41,8 @@ export const inputsStyles = css`
     min-block-size: 34px;
     padding: 0;
     min-inline-size: 2.5em;
+    /* A text that is no value scrolls inside. */
+    max-inline-size: 4em;
     field-sizing: content;
   }
 

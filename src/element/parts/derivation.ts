@@ -4,6 +4,7 @@ import type { RuleStepLine } from '../../words/rule-step-line.js';
 import { citations } from '../../words/sources.js';
 import type { Asker } from '../view.js';
 import { whyButton } from './why-button.js';
+import { citationText } from './citation-text.js';
 
 /** A derivation line by line; the values that a formula reads can be asked in turn. */
 export function derivation(asker: Asker, lines: DerivationLines): TemplateResult {
@@ -31,7 +32,7 @@ export function derivation(asker: Asker, lines: DerivationLines): TemplateResult
           : row(
               'sources',
               html`<ul>
-                ${sources.map(({ cite, doi }) => html`<li>${cite}${doi === null ? '' : `. doi:${doi}`}</li>`)}
+                ${sources.map((source) => html`<li>${citationText(source)}</li>`)}
               </ul>`,
             )
       }

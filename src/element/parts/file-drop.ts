@@ -23,6 +23,7 @@ export class FileDrop {
     if (!place?.isConnected || !event.dataTransfer?.types.includes('Files')) return;
     // Without this the browser would leave the page for the file.
     event.preventDefault();
+    if (this.#host.matches(':disabled')) return;
     const isLeft = event.type === 'dragleave' && !this.#isInside(event.relatedTarget);
     place.toggleAttribute('data-drop', event.type !== 'drop' && !isLeft);
     const [file] = event.type === 'drop' ? event.dataTransfer.files : [];

@@ -59,6 +59,8 @@ export const seasonBoxesStyles = css`
   }
 
   .season-panel .scroll {
+    /* The heads stay in sight, and never over what has the focus. */
+    scroll-padding-block-start: 4em;
     overflow: auto;
     max-block-size: 32em;
   }

@@ -25,7 +25,8 @@ export function reachBox(view: SeasonView): TemplateResult {
         <select
           id="season-quantity"
           @change=${({ currentTarget }: Event) => {
-            if (currentTarget instanceof HTMLSelectElement) desk.ask({ quantity: currentTarget.value });
+            if (currentTarget instanceof HTMLSelectElement)
+              desk.ask({ quantity: currentTarget.value }, () => answer(view));
           }}
         >
           ${[...quantities, ...own].map(
@@ -47,12 +48,13 @@ export function reachBox(view: SeasonView): TemplateResult {
           size="6"
           .value=${live(wanted)}
           @change=${({ currentTarget }: Event) => {
-            if (currentTarget instanceof HTMLInputElement) desk.ask({ wanted: currentTarget.value });
+            if (currentTarget instanceof HTMLInputElement)
+              desk.ask({ wanted: currentTarget.value }, () => answer(view));
           }}
         />
       </span>
     </div>
-    <p class="answer" role="status">${answer(view)}</p>`;
+    <p class="answer">${answer(view)}</p>`;
 }
 
 function answer({ words, method, plan, season, desk }: SeasonView): string {

@@ -48,7 +48,8 @@ export interface SeasonDesk extends FieldDesk<SeasonRequest> {
   read(start: string): void;
   /** Puts a week on the planner. */
   show(week: SeasonWeek): void;
-  ask(question: Partial<SeasonQuestion>): void;
+  /** Asks another question; `answer` gives what a listener is told, once. */
+  ask(question: Partial<SeasonQuestion>, answer?: () => string): void;
 }
 
 /** All that the templates of the season read. */

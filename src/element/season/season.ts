@@ -13,6 +13,7 @@ import type { WeekAsked } from '../../plan/week/week-maker.js';
 import type { Problem } from '../../problem.js';
 import { datesOf } from '../../words/season/dates.js';
 import type { FullView, LatePanel } from '../controllers/late-panel-controller.js';
+import { draftProblems } from '../parts/draft-problems.js';
 import type { Draft } from '../view.js';
 import { Beginning } from './beginning.js';
 import { BoxDesk } from './box-desk.js';
@@ -110,6 +111,10 @@ export class Season implements SeasonDesk, LatePanel {
     this.drafts = new Map();
   }
 
+  get drafted(): readonly Problem[] {
+    return draftProblems(this.drafts);
+  }
+
   reset(): void {
     this.take(null);
     this.reading = null;
@@ -173,8 +178,9 @@ export class Season implements SeasonDesk, LatePanel {
     this.#seat.late.sheet.panel?.settle();
   }
 
-  ask(question: Partial<SeasonQuestion>): void {
+  ask(question: Partial<SeasonQuestion>, answer = (): string => ''): void {
     this.question = { ...this.question, ...question };
+    this.message = answer();
     this.#update();
   }
 

@@ -39,7 +39,7 @@ function actOnKey(view: SheetView, { key, ctrlKey, metaKey, altKey }: KeyboardEv
     else openAt(view, place);
     return true;
   }
-  if (row.kind !== 'quantity' || scenario === null) return false;
+  if (row.kind !== 'quantity' || scenario === null || bench.host.matches(':disabled')) return false;
   if (key === 'Delete' || key === 'Backspace') {
     bench.override(scenario, row.quantity, null);
     return true;

@@ -16,6 +16,11 @@ export const gridStyles = css`
     z-index: 2;
   }
 
+  /* The heads stay in sight, and never over what has the focus. */
+  .grid tbody :is(button, input, select, [tabindex]) {
+    scroll-margin-block-start: 5em;
+  }
+
   .grid thead th {
     position: sticky;
     inset-block-start: 0;

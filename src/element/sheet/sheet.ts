@@ -138,7 +138,7 @@ export class Sheet implements LatePanel, ReactiveController {
   readonly #takeBack = (event: KeyboardEvent): void => {
     const { key, ctrlKey, metaKey, shiftKey, target } = event;
     const isText = target instanceof Element && target.matches('textarea, input[type="text"]');
-    if (!(ctrlKey || metaKey) || isText || !/^[zy]$/i.test(key)) return;
+    if (!(ctrlKey || metaKey) || isText || !/^[zy]$/i.test(key) || this.#seat.host.matches(':disabled')) return;
     event.preventDefault();
     if (shiftKey || key.toLowerCase() === 'y') this.#bench?.redo();
     else this.#bench?.undo();

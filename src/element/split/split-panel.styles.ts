@@ -23,6 +23,12 @@ export const splitStyles = css`
     white-space: nowrap;
   }
 
+  @container planner (inline-size < 22em) {
+    .answer strong {
+      white-space: normal;
+    }
+  }
+
   .left {
     container: picture / inline-size;
   }

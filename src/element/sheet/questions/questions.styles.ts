@@ -77,6 +77,11 @@ export const questionsStyles = css`
     inline-size: 100%;
   }
 
+  .influence {
+    overflow-wrap: anywhere;
+    hyphens: auto;
+  }
+
   .values th,
   .values td,
   .influence th,
