@@ -1,6 +1,7 @@
 /** Every kind of file that the package may have; each file is of one kind. A new kind is added here on purpose. */
 export const fileKinds: readonly { readonly kind: string; readonly pattern: RegExp }[] = [
   { kind: 'what npm asks for', pattern: /^(package\.json|README\.md)$/ },
+  { kind: 'accessibility', pattern: /^shared\/accessibility\/(criteria\.json|statement\.md)$/ },
   { kind: 'changelog', pattern: /^shared\/changelog\.md$/ },
   { kind: 'entries', pattern: /^dist\/(index|define|core|cli)\.js$/ },
   { kind: 'parts of entries', pattern: /^dist\/chunks\/[\w.-]+\.js$/ },
