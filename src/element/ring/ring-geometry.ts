@@ -48,9 +48,9 @@ function placed<T>(of: T, { start, share }: { start: number; share: number }, si
   return { of, start, share, label, edge: { x: x * size.radius, y: y * size.radius } };
 }
 
-/** Moves the labels of one side apart, downwards first and then up from the lower bound. */
+/** Moves the labels of one side apart, downwards first and then up from the lower bound; none moves into the ring. */
 function spread<T>(parts: readonly RingPart<T>[], side: 'left' | 'right', size: RingSize): RingPart<T>[] {
-  const { labelGap, labelReach } = size;
+  const { labelGap, labelReach, labelRadius } = size;
   const ours = parts.filter(({ label }) => label.side === side).sort((a, b) => a.label.y - b.label.y);
   const down = ours.reduce<number[]>(
     (ys, { label }) => [...ys, Math.max(label.y, (ys.at(-1) ?? -Infinity) + labelGap, -labelReach)],
@@ -60,5 +60,10 @@ function spread<T>(parts: readonly RingPart<T>[], side: 'left' | 'right', size: 
     (ys, y) => [Math.min(y, (ys[0] ?? Infinity) - labelGap, labelReach), ...ys],
     [],
   );
-  return ours.map((part, index) => ({ ...part, label: { ...part.label, y: up[index] ?? part.label.y } }));
+  return ours.map((part, index) => {
+    const y = up[index] ?? part.label.y;
+    const outside = Math.sqrt(Math.max(0, labelRadius ** 2 - y ** 2));
+    const x = Math.max(Math.abs(part.label.x), outside) * (side === 'left' ? -1 : 1);
+    return { ...part, label: { x, y, side } };
+  });
 }

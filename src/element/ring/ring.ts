@@ -24,7 +24,7 @@ export function ring(view: View): TemplateResult {
     class="ring"
     part="ring"
     role="img"
-    aria-label="${words.say('ring.title')}: ${weekSentence(words, method, plan)}"
+    aria-label=${words.say('ring.title', { week: weekSentence(words, method, plan) })}
   >
     <svg viewBox=${box} aria-hidden="true">${parts.map((part) => arc(part, parts.length))}</svg>
     <p class="ring-middle" aria-hidden="true">

@@ -47,6 +47,18 @@ describe('ringParts(weights, size)', () => {
     expect(ringParts(weightsOf(0, 5), size)).toMatchObject([{ of: 'b', start: 0, share: 1 }]);
   });
 
+  test('keeps labels off the ring, on their sides, also those that were moved', () => {
+    fc.assert(
+      fc.property(anyWeights, (weights) => {
+        for (const { label } of ringParts(weightsOf(...weights), size)) {
+          expect(Math.hypot(label.x, label.y)).toBeGreaterThanOrEqual(size.labelRadius - 1e-9);
+          if (Math.abs(label.x) > 1e-9) expect(label.x < 0 ? 'left' : 'right').toBe(label.side);
+        }
+      }),
+      runs(500, 50_000),
+    );
+  });
+
   test('keeps order and shares, whatever the weights', () => {
     fc.assert(
       fc.property(anyWeights, (weights) => {
