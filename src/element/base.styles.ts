@@ -38,6 +38,7 @@ export const baseStyles = css`
     --radius: var(--weekwright-radius, 12px);
     --small: 0.8125em;
     --large: 1.25em;
+    --gutter: clamp(12px, 3cqi, 32px);
     --huge: clamp(1.375em, 4.2cqi + 0.5em, 2.125em);
     container: planner / inline-size;
     /* What it asks for where a page gives it the width of its content: a dialog, a flex row. */
@@ -165,11 +166,11 @@ export const baseStyles = css`
     display: flex;
     flex-wrap: wrap;
     gap: 0 16px;
-    padding-inline: 16px;
+    padding-inline: var(--gutter);
     align-items: center;
   }
 
-  ::slotted(*) {
+  .around ::slotted(*) {
     margin-block: 12px;
   }
 

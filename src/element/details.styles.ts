@@ -98,7 +98,7 @@ export const detailsStyles = css`
   }
 
   .problems {
-    margin: 16px 16px 0;
+    margin: 16px var(--gutter) 0;
     padding: 12px 16px;
     border: 1px solid var(--alert);
     border-inline-start-width: 4px;

@@ -2,6 +2,14 @@ import { css } from 'lit';
 
 /** What panels have in common that are fetched. */
 export const lateStyles = css`
+  [data-loading] {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 16px;
+    padding: clamp(16px, 3cqi, 24px) var(--gutter);
+    border-block-start: 1px solid var(--line);
+  }
+
   /* WebKit does not show the focus of a date field by itself. */
   input[type='date']:focus-within {
     outline: 2px solid var(--accent);

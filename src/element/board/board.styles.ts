@@ -2,14 +2,6 @@ import { css } from 'lit';
 
 /** The board: days side by side where there is room, else one under the other. */
 export const boardStyles = css`
-  .board {
-    border-block-start: 1px solid var(--line);
-    padding: 24px 16px;
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 16px;
-  }
-
   .board h4 {
     margin: 0;
     font: inherit;

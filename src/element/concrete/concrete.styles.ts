@@ -9,11 +9,6 @@ export const concreteStyles = css`
   .record,
   .handout {
     position: relative;
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 16px;
-    padding: clamp(12px, 3cqi, 24px);
-    border-block-start: 1px solid var(--line);
   }
 
   .concrete-inputs {

@@ -2,14 +2,6 @@ import { css } from 'lit';
 
 /** The season. */
 export const seasonStyles = css`
-  .season-panel {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 16px;
-    padding: clamp(12px, 3cqi, 24px);
-    border-block-start: 1px solid var(--line);
-  }
-
   .season-inputs {
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(17em, 100%), 1fr));
@@ -19,6 +11,8 @@ export const seasonStyles = css`
 
   .season-panel .date {
     padding-inline: 8px;
+    min-inline-size: 0;
+    max-inline-size: 100%;
   }
 
   .season-panel .hint:empty {

@@ -2,14 +2,6 @@ import { css } from 'lit';
 
 /** The what-if sheet: columns of equal width, the first for names, inputs over quantities. */
 export const sheetStyles = css`
-  .sheet {
-    border-block-start: 1px solid var(--line);
-    padding: 24px 16px;
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 16px;
-  }
-
   /* "+40" and "7 h, base" read in their own direction, whatever that of the page. */
   .sheet :is(small, b, h4, h5),
   .grid :is(td, thead th),

@@ -5,7 +5,7 @@ export const splitStyles = css`
   .split {
     display: grid;
     gap: 24px;
-    padding: 20px 16px;
+    padding: 20px var(--gutter);
   }
 
   .answer {
@@ -64,7 +64,7 @@ export const splitStyles = css`
     .split {
       grid-template-columns: minmax(0, 5fr) minmax(0, 7fr);
       column-gap: clamp(24px, 4cqi, 48px);
-      padding: 28px clamp(20px, 3cqi, 36px);
+      padding-block: 28px;
     }
     .answer {
       grid-column: 1 / -1;
