@@ -3,7 +3,6 @@
 //
 // Tasks are counted in processor time, so that a busy machine does not spoil them; the time to the next paint is what a
 // person waits, and is only worth something where nothing else runs.
-import { pathToFileURL } from 'node:url';
 import { startBrowser } from '../tools/browser-page.mjs';
 
 const slowdown = 4;
@@ -111,7 +110,7 @@ async function measureDrag({ path, slider: selector, prepare }) {
   }
 }
 
-/** Prints the measurements, as `npm run bench` does. */
+/** Prints the measurements, as `npm run bench -- --phone` does. */
 export async function printDrag() {
   console.log(
     `\nA slider in Chromium, processor slowed ${slowdown} times (aim: no task over 50 ms, paint within 100 ms)`,
@@ -129,5 +128,3 @@ function printScene(measured) {
         `to the next paint ${String(toNextPaint).padStart(4)} ms`,
     );
 }
-
-if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) await printDrag();

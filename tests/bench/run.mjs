@@ -1,15 +1,22 @@
 // npm run bench: what one event costs, as a multiple of the same work written by hand, and what a visitor downloads.
 // Then how long weeks take to lay, against a general solver.
 //   -- --rounds 41      more rounds than usual
+//   -- --phone          then pages on a slow phone, in Chromium, once built: a slider that moves, and loading
 //   -- --batteries      then the random tests, each as often as it may run (RUNS_FACTOR, 1000 if not set): takes an hour or so
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { loadTs } from '../tools/load-ts.mjs';
 import { measureSizes } from '../tools/size.mjs';
+import { printDrag } from './drag.mjs';
+import { printLoad } from './load.mjs';
 
 const { values } = parseArgs({
-  options: { rounds: { type: 'string', default: '21' }, batteries: { type: 'boolean', default: false } },
+  options: {
+    rounds: { type: 'string', default: '21' },
+    phone: { type: 'boolean', default: false },
+    batteries: { type: 'boolean', default: false },
+  },
 });
 
 const times = (ratio) => `${ratio < 20 ? ratio.toFixed(1) : Math.round(ratio)} ×`;
@@ -64,4 +71,8 @@ function runBatteries() {
 await printRaces(Number(values.rounds));
 await printWeeks();
 printSizes();
+if (values.phone) {
+  await printDrag();
+  await printLoad();
+}
 if (values.batteries) process.exitCode = runBatteries();

@@ -104,6 +104,23 @@ describe.each(pagesWithPlanner)('$path on a slow line', ({ path }) => {
   });
 });
 
+test('the largest thing painted on the club’s page is its own, on a phone', async () => {
+  const { page, close } = await web.open('/demo/club.html', { width: 360 });
+  const place = await page.evaluate(
+    () =>
+      new Promise<string>((resolve) => {
+        new PerformanceObserver((list) => {
+          const last = list.getEntries().at(-1) as (PerformanceEntry & { element: Element | null }) | undefined;
+          const { element = null } = last ?? {};
+          const isInside = element?.getRootNode() !== document || element.closest('weekwright-planner');
+          resolve(isInside ? 'in the planner, or nowhere' : 'on the page');
+        }).observe({ type: 'largest-contentful-paint', buffered: true });
+      }),
+  );
+  expect(place).toBe('on the page');
+  await close();
+});
+
 test('words over the drawing of a page have a ground of their own', async () => {
   const { page, close } = await web.open('/demo/club.html');
   const grounds = await page.evaluate(() =>
