@@ -64,7 +64,7 @@ import { Week } from './week.js';
  * @cssproperty [--weekwright-text] - Colour of text.
  * @cssproperty [--weekwright-muted] - Colour of text that stands back; 4.5 : 1 against the ground.
  * @cssproperty [--weekwright-line] - Colour of thin lines.
- * @cssproperty [--weekwright-radius=12px] - Rounding of the planner's corners.
+ * @cssproperty [--weekwright-radius] - Rounding of the planner's corners.
  * @cssproperty [--weekwright-slow] - Colour of slow running; this and the next four 3 : 1 against the ground.
  * @cssproperty [--weekwright-tempo] - Colour of tempo running.
  * @cssproperty [--weekwright-intervals] - Colour of intervals.
