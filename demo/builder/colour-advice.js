@@ -7,7 +7,7 @@ const middle = 0.18;
 
 /**
  * What is worth knowing of colours of one's own, as sentences.
- * @param {import('./choices.js').Choices} choices
+ * @param {import('./chosen.js').Choices} choices
  * @returns {readonly string[]}
  */
 export function colourAdvice({ colours: { accent, ground, text }, scheme }) {

@@ -1,4 +1,4 @@
-import { readChoices } from './choices.js';
+import { readChoices } from './chosen.js';
 import { colourAdvice } from './colour-advice.js';
 import { copyLines } from './copy.js';
 import { checkMethod } from './method-check.js';

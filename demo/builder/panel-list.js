@@ -4,6 +4,7 @@
  * @param {(text: string) => void} say
  */
 export function makeMovable(list, say) {
+  for (const item of list.children) item.append(movesOf(item.dataset.name));
   list.addEventListener('click', ({ target }) => {
     const button = target instanceof Element ? target.closest('button') : null;
     if (!button || button.ariaDisabled === 'true') return;
@@ -16,6 +17,33 @@ export function makeMovable(list, say) {
     list.dispatchEvent(new Event('change', { bubbles: true }));
   });
   markEnds(list);
+}
+
+const arrows = { up: 'M3 10l5-5 5 5', down: 'M3 6l5 5 5-5' };
+
+/** @param {string} name of what is moved */
+function movesOf(name) {
+  const moves = Object.assign(document.createElement('span'), { className: 'moves' });
+  for (const [way, path] of Object.entries(arrows)) {
+    const button = Object.assign(document.createElement('button'), {
+      type: 'button',
+      ariaLabel: `Move ${way}: ${name}`,
+    });
+    button.dataset.move = way;
+    button.append(drawing(path));
+    moves.append(button);
+  }
+  return moves;
+}
+
+/** @param {string} path */
+function drawing(path) {
+  const [svg, line] = ['svg', 'path'].map((name) => document.createElementNS('http://www.w3.org/2000/svg', name));
+  svg.setAttribute('viewBox', '0 0 16 16');
+  svg.setAttribute('aria-hidden', 'true');
+  line.setAttribute('d', path);
+  svg.append(line);
+  return svg;
 }
 
 /** @param {HTMLButtonElement} button */

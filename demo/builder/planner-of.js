@@ -1,4 +1,4 @@
-/** @typedef {import('./choices.js').Choices} Choices */
+/** @typedef {import('./chosen.js').Choices} Choices */
 /** @typedef {readonly (readonly [name: string, value: string])[]} Pairs */
 
 /**

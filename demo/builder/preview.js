@@ -1,7 +1,7 @@
 import { methodChild } from './method-check.js';
 import { attributesOf, methodText, queryOf, stylesOf } from './planner-of.js';
 
-/** @typedef {import('./choices.js').Choices} Choices */
+/** @typedef {import('./chosen.js').Choices} Choices */
 
 /**
  * What the lines will show, as an element of the page.

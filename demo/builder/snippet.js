@@ -1,6 +1,6 @@
 import { attributesOf, methodText, queryOf, stylesOf } from './planner-of.js';
 
-/** @typedef {import('./choices.js').Choices} Choices */
+/** @typedef {import('./chosen.js').Choices} Choices */
 
 const longestLine = 100;
 

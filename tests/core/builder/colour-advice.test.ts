@@ -1,6 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
 import { colourAdvice } from '../../../demo/builder/colour-advice.js';
-import type { Choices } from '../../../demo/builder/choices.js';
+import type { Choices } from '../../../demo/builder/chosen.js';
 import { contrast } from '../../../demo/builder/contrast.js';
 import { contrast as reference } from '../element/colour-maths.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Choices } from '../../../demo/builder/choices.js';
+import type { Choices } from '../../../demo/builder/chosen.js';
 import { methodText } from '../../../demo/builder/planner-of.js';
 import { writeSnippet } from '../../../demo/builder/snippet.js';
 
