@@ -35,6 +35,8 @@ import { Week } from './week.js';
  * @slot footer - Behind the panels: a note, a link.
  *
  * @fires {PlanChangeEvent} plan-change - A person changed something; `detail` is the whole plan, as plain data.
+ * @fires {Event} input - In a form, or with a label: with every act, for whoever listens to all fields.
+ * @fires {Event} change - The same once nothing moves any more, as when a slider is let go.
  *
  * @csspart planner - The whole planner.
  * @csspart header - The slots in front of the panels.

@@ -6,6 +6,7 @@ import type { Planner } from '../../plan/planner.js';
 import { planDocumentLimits, readPlanDocument, type SubmittedPlan } from '../../plan/read-plan-document.js';
 import type { Problem } from '../../problem.js';
 import type { Words } from '../../words/words.js';
+import { fireAsField } from './own-events.js';
 
 /** What of a planner a form sees. */
 interface FormHost extends LitElement {
@@ -57,6 +58,7 @@ export class FormPart {
       this.#submit();
     };
     host.addEventListener('plan-change', follow, { capture: true });
+    fireAsField(host);
     // Panels come and go between updates: what the browser is about to point to is looked for when it does.
     host.addEventListener('invalid', () => {
       this.#validate();
