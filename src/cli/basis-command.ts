@@ -2,6 +2,7 @@ import { foundations } from '../plan/basis/foundations.js';
 import { checkRules } from '../plan/checks/checks-ground.js';
 import type { Method } from '../training/method/document.js';
 import { basisAreas, basisHeadline, differences } from '../words/basis/basis-lines.js';
+import { headed } from '../words/joined.js';
 import type { Words } from '../words/words.js';
 import { listed, page } from './paragraphs.js';
 import { plannerOf } from './planner-of.js';
@@ -38,7 +39,7 @@ const basisText = (words: Words, method: Method): string =>
     listed(
       words.say('basis.differences'),
       differences(words, method).map(({ name, text, sources }) =>
-        [words.say('basis.named', { name, text }), ...citationLines(sources)].join('\n'),
+        [headed(words, name, text), ...citationLines(sources)].join('\n'),
       ),
     ),
     ...basisAreas(words, method).map(({ title, reasons }) => listed(title, reasons.map(reasonText))),

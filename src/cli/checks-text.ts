@@ -6,6 +6,7 @@ import { checkLines, unknownLines, type CheckLines } from '../words/checks/check
 import { checksHeadline } from '../words/checks/checks-headline.js';
 import { loadRows } from '../words/checks/load-rows.js';
 import { screeningLines } from '../words/checks/screening-text.js';
+import { headed } from '../words/joined.js';
 import { dayName } from '../words/week/day-name.js';
 import { cautionsOfAge } from '../words/usual-cautions.js';
 import type { Words } from '../words/words.js';
@@ -49,7 +50,7 @@ const found =
   (words: Words) =>
   ({ name, level, says, range, change }: CheckLines): string =>
     [
-      `${name}: ${level}. ${says}`,
+      headed(words, name, `${level}. ${says}`),
       `${words.capital(range)}.`,
       ...(change === null ? [] : [words.say('checks.change', { change })]),
     ].join('\n');
@@ -83,8 +84,8 @@ const basisOf =
   (words: Words) =>
   ({ name, reason, notSaid }: CheckLines): string =>
     [
-      reasonText({ ...reason, text: words.say('basis.named', { name, text: reason.text }) }),
-      `${words.say('checks.not')}: ${notSaid}`,
+      reasonText({ ...reason, text: headed(words, name, reason.text) }),
+      headed(words, words.say('checks.not'), notSaid),
     ].join('\n');
 
 /** What the answers lead to, where there are any. */

@@ -2,6 +2,7 @@ import type { Plan, PlanSeason, SeasonNotice, SeasonWeek } from '../plan.js';
 import type { Method } from '../training/method/document.js';
 import { categoryIds } from '../training/method/ids.js';
 import { categoryTitle } from '../words/category-name.js';
+import { headed, joined } from '../words/joined.js';
 import { datesOf } from '../words/season/dates.js';
 import { hoursReason } from '../words/season/hours-reason.js';
 import { waysOutLine } from '../words/season/season-change-line.js';
@@ -59,11 +60,15 @@ function weekTable(words: Words, method: Method, { weeks }: PlanSeason): string 
 const whyLine =
   (words: Words, season: PlanSeason) =>
   (week: SeasonWeek): string =>
-    `${words.say('season.week-number', { number: week.number })}, ${words.hoursShort(week.hours)}: ${hoursReason(words, season, week)}`;
+    headed(
+      words,
+      joined(words, [words.say('season.week-number', { number: week.number }), words.hoursShort(week.hours)], 'comma'),
+      hoursReason(words, season, week),
+    );
 
 function weekNotices(words: Words, of: { readonly method: Method; readonly season: PlanSeason }): string[] {
   const line = noticeLine(words, of);
   return of.season.weeks.flatMap(({ number, notices }) =>
-    notices.map((notice) => `${words.say('season.week-number', { number })}: ${line(notice)}`),
+    notices.map((notice) => headed(words, words.say('season.week-number', { number }), line(notice))),
   );
 }

@@ -1,6 +1,7 @@
 import type { PlanStrength, PlanWeek, StrengthSession } from '../plan.js';
 import type { Method } from '../training/method/document.js';
-import { howHard, nextText, setsText, shareText, weightText } from '../words/strength/exercise-line.js';
+import { headed, joined } from '../words/joined.js';
+import { howHard, loadedSets, nextText, shareText } from '../words/strength/exercise-line.js';
 import { maximumLine } from '../words/strength/maximum-line.js';
 import { movementName, movementOf } from '../words/strength/movement-text.js';
 import {
@@ -41,7 +42,7 @@ export function strengthText({ words, texts }: Speech, method: Method, { week, s
     listed(texts.say('strength.movements'), howLines(words, method, sessions)),
     listed(
       words.say('strength.box.lifted'),
-      maxima.map((each) => `${movementName(words, method, each.movement)}: ${maximumLine(words, each)}`),
+      maxima.map((each) => headed(words, movementName(words, method, each.movement), maximumLine(words, each))),
     ),
     under(words.say('strength.box.basis'), reason ?? ''),
     ...reasons,
@@ -56,13 +57,13 @@ function sessionText(
   { session, index }: { readonly session: StrengthSession; readonly index: number },
 ): string {
   const { minutes, legs, warmUp, blocks, coolDown } = session;
-  const about = [words.minutesShort(minutes), words.say(`strength.legs.${legs}`)];
+  const about = joined(words, [words.minutesShort(minutes), words.say(`strength.legs.${legs}`)], 'comma');
   const items = [
     ...easyPart(words, 'warm-up', warmUp),
     ...blocks.map((block) => blockText(words, method, block)),
     ...easyPart(words, 'cool-down', coolDown),
   ];
-  const heading = `${sessionTitle(words, session, index)} (${about.join(', ')})`;
+  const heading = `${sessionTitle(words, session, index)} (${about})`;
   return [
     under(heading, listed('', items)),
     ...(blocks.length > 0 ? [timeLine(words, session)] : []),
@@ -73,7 +74,13 @@ function sessionText(
 const easyPart = (words: Words, part: 'warm-up' | 'cool-down', seconds: number): readonly string[] =>
   seconds === 0
     ? []
-    : [`${words.say(`strength.${part}`)}: ${roughMinutes(words, seconds)}, ${words.say(`strength.${part}.how`)}`];
+    : [
+        headed(
+          words,
+          words.say(`strength.${part}`),
+          joined(words, [roughMinutes(words, seconds), words.say(`strength.${part}.how`)], 'comma'),
+        ),
+      ];
 
 /** One movement with its rest, or two that take turns, told as such. */
 function blockText(words: Words, method: Method, { exercises, rest }: Block): string {
@@ -81,11 +88,11 @@ function blockText(words: Words, method: Method, { exercises, rest }: Block): st
   const told = exercises.map((exercise) => exerciseText(words, method, exercise));
   const [first, second] = told;
   if (!first || second) {
-    const heading = `${words.capital(words.say('strength.in-turn', { rest: pause }))}:`;
-    return listed(heading, told.map(joined));
+    const heading = headed(words, words.capital(words.say('strength.in-turn', { rest: pause })), '').trimEnd();
+    return listed(heading, told.map(inLines));
   }
   const { line, more } = first;
-  return joined({ line: `${line}; ${words.say('strength.rest', { rest: pause })}`, more });
+  return inLines({ line: joined(words, [line, words.say('strength.rest', { rest: pause })], 'semicolon'), more });
 }
 
 interface Told {
@@ -94,13 +101,13 @@ interface Told {
 }
 
 /** What comes beside the line of an exercise stands below it. */
-const joined = ({ line, more }: Told): string => [line, more].filter((part) => part !== '').join('\n');
+const inLines = ({ line, more }: Told): string => [line, more].filter((part) => part !== '').join('\n');
 
 function exerciseText(words: Words, method: Method, exercise: Exercise): Told {
-  const sets = [setsText(words, exercise), weightText(words, exercise)].filter((part) => part !== '').join(', ');
+  const told = joined(words, [loadedSets(words, exercise), howHard(words, exercise)], 'semicolon');
   const isWeighed = exercise.kilograms !== null;
   return {
-    line: `${movementName(words, method, exercise.movement)}: ${sets}; ${howHard(words, exercise)}`,
+    line: headed(words, movementName(words, method, exercise.movement), told),
     more: isWeighed ? nextText(words, exercise) : shareText(words, exercise),
   };
 }
@@ -110,6 +117,6 @@ function howLines(words: Words, method: Method, sessions: readonly StrengthSessi
   const exercises = sessions.flatMap(({ blocks }) => blocks.flatMap((block) => block.exercises));
   return [...new Set(exercises.map(({ movement }) => movement))].map((id) => {
     const { name, how, cautions = [] } = movementOf(method, id);
-    return `${words.text(name)}: ${[how, ...cautions].map((text) => words.text(text)).join(' ')}`;
+    return headed(words, words.text(name), [how, ...cautions].map((text) => words.text(text)).join(' '));
   });
 }

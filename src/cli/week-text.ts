@@ -1,6 +1,7 @@
 import type { PlanWeek } from '../plan.js';
 import type { Method } from '../training/method/document.js';
 import { categoryName } from '../words/category-name.js';
+import { joined } from '../words/joined.js';
 import { clashLine } from '../words/week/clash-line.js';
 import { dayName } from '../words/week/day-name.js';
 import { dayTotalLine } from '../words/week/day-total-line.js';
@@ -42,7 +43,7 @@ function dayTable(
     );
     const used = sessions.reduce((sum, { minutes }) => sum + minutes, 0);
     const total = dayTotalLine(words, used, wishes.days[day] ?? 0);
-    return [dayName(words, day), words.capital(names.join(', ')) || '–', total];
+    return [dayName(words, day), words.capital(joined(words, names, 'comma')) || '–', total];
   });
   return textTable(rows, ['left', 'left', 'right']);
 }
@@ -51,7 +52,7 @@ function clashes(words: Words, method: Method, week: PlanWeek): string[] {
   return week.clashes.map((clash) => {
     const { text, status } = clashLine(words, method, clash);
     const cost = words.say('week.cost', { cost: words.number(clash.cost) });
-    return `${text} (${[cost, status].filter(Boolean).join('; ')})`;
+    return `${text} (${joined(words, [cost, status ?? ''], 'semicolon')})`;
   });
 }
 

@@ -68,7 +68,7 @@ export const first: Messages = {
   'planner.notices': 'Worth knowing',
   'planner.pick-of': 'Pick how to cut {minutes} of {kind}',
   'planner.pick-none': 'No minutes, so no sessions.',
-  'ring.title': 'The week as a ring',
+  'ring.title': 'The week as a ring: {week}',
   'split.off_season': 'off season or new runner',
   'split.taper': 'taper',
   'split.recovery': 'recovery',

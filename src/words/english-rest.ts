@@ -13,7 +13,6 @@ export const rest: Messages = {
     'With a known disease and no symptoms, easy to moderate training can go on. By the published table nearly all running counts as vigorous, and this plan has tempo and intervals: ask a doctor before running it as it stands.',
   'basis.title': 'What this rests on',
   'basis.headline': 'Numbers and rules of this method: {parts}.',
-  'basis.named': '{name}: {text}',
   'basis.differences': 'Where studies and common practice differ',
   'basis.areas': 'Every default, part by part',
   'basis.session':
@@ -628,6 +627,9 @@ export const rest: Messages = {
   'keep.wipe': 'Wipe all',
   'keep.wipe.sure': { one: 'Yes, wipe the plan', other: 'Yes, wipe all {count} plans' },
   'keep.wipe.not': 'Leave them',
+  'mark.colon': '{head}: {rest}',
+  'mark.comma': '{head}, {rest}',
+  'mark.semicolon': '{head}; {rest}',
   'movement.chair-squat': 'Sit to stand',
   'movement.squat': 'Squat',
   'movement.goblet-squat': 'Goblet squat',
@@ -1074,6 +1076,7 @@ export const rest: Messages = {
     'Too little energy for the training harms health and performance, in women and men. Do not add training; see a doctor or a dietitian of sport, whose judgement and local rules come first.',
   'season.title': 'The season',
   'season.headline': '{event} on {date}: {weeks}, {course}{taper}.',
+  'season.headline.none': 'Until {date}, without an event: {weeks}, {course}{taper}.',
   'season.weeks': { one: 'one week', other: '{count} weeks' },
   'season.course.rise': 'from {from} a week to {most} in week {number}',
   'season.course.level': '{most} a week at most',
@@ -1460,7 +1463,10 @@ export const rest: Messages = {
   'strength-notice.under-18': 'under 18, lift with a qualified person beside you; these numbers are made for adults.',
   'strength-notice.from-65':
     'From 65 on two sessions a week keep strength, and guidance asks for balance and strength on three days.',
-  'strength-notice.nothing-fits': '{session}: {minutes} minutes are too few for a movement with its sets.',
+  'strength-notice.nothing-fits': {
+    one: '{session}: {minutes} is too little for a movement with its sets.',
+    other: '{session}: {minutes} are too few for a movement with its sets.',
+  },
   'strength-notice.not-heavy':
     'A main lift without a weight is not heavy: {repetitions} repetitions stand in for it. Trials that improved running economy used weights, and jumps.',
   'strength-reason.first-steps':

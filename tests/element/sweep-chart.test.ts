@@ -66,7 +66,7 @@ async function openChart(given: Partial<SweepChartOptions> = {}, width = 700) {
   };
   await piece.show(
     () =>
-      html`${sweepChart(options)}${readingSlider({ ...options, id: 'read', label: 'Read at', reading: options.reading ?? 0 })}`,
+      html`${sweepChart(options)}${readingSlider({ ...options, id: 'read', label: 'Read at', reading: options.reading ?? 0, words })}`,
   );
   return { piece, pointed };
 }

@@ -47,6 +47,7 @@ const later = new Set([
   'hours-reason',
   'formula-error',
   'cell-error',
+  'mark',
   'notice',
   'movement',
   'movement-caution',

@@ -117,7 +117,7 @@ export const arabic: Readonly<Record<keyof typeof english, string>> = {
   'option.minutes': 'دقائق كل جلسة، من {least} إلى {most}؛ وإن ترك فكما في الخطة',
   'option.form': 'تمارين مختارة للأنماط الحركية',
   'option.lifted':
-    'مجموعات بأثقل وزن يسمح بهذا العدد من التكرارات، من {least} إلى {most} kg، وعدد التكرارات من 1 إلى {repetitions}: ومنها تنتج الأوزان',
+    'مجموعات بأثقل وزن يسمح بهذا العدد من التكرارات، من {least} إلى {most} كغم، وعدد التكرارات من 1 إلى {repetitions}: ومنها تنتج الأوزان',
 
   'roster.empty': 'القائمة فارغة؛ ويجب أن يسمي سطرها الأول الأعمدة: {columns}.',
   'roster.fields': 'عدد الحقول {given}؛ المسموح: {expected}، كما في سطر العناوين.',

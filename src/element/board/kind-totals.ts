@@ -3,6 +3,7 @@ import { addSession, settleSessions } from '../../plan/week/acts.js';
 import { categoryIds, type CategoryId } from '../../training/method/ids.js';
 import { dayQuantities } from '../../training/method/week-names.js';
 import { categoryName } from '../../words/category-name.js';
+import { headed } from '../../words/joined.js';
 import { actButton } from './act-button.js';
 import type { BoardView } from './board-view.js';
 
@@ -39,6 +40,7 @@ function kindRow(view: BoardView, category: CategoryId): TemplateResult {
   const laid = sessions.reduce((sum, each) => sum + each, 0);
   const off = laid - plan.rounded[category];
   const name = categoryName(words, method, category);
+  const [add, asFits] = [words.say('board.add'), words.say('board.as-fits')];
   const isSettled = week.wishes.sessions[category] !== undefined;
   return html`<tr>
     <th scope="row"><span class="swatch" data-category=${category}></span>${name}</th>
@@ -49,22 +51,22 @@ function kindRow(view: BoardView, category: CategoryId): TemplateResult {
     <td>${sessions.length === 0 ? '–' : words.sessions(sessions)}</td>
     <td class="acts">
       ${actButton(
-        words.say('board.add'),
+        add,
         sessions.length >= dayQuantities.length
           ? null
           : () => {
               board.act(addSession(week, category, typicalMinutes(view, category)));
             },
-        name,
+        headed(words, add, name),
       )}
       ${
         isSettled
           ? actButton(
-              words.say('board.as-fits'),
+              asFits,
               () => {
                 board.act(settleSessions(week, category, null));
               },
-              name,
+              headed(words, asFits, name),
             )
           : nothing
       }

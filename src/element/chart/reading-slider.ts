@@ -1,6 +1,8 @@
 import { html, type TemplateResult } from 'lit';
 import { live } from '../parts/live.js';
 import { cssVariables } from '../parts/css-variables.js';
+import { headed, joined } from '../../words/joined.js';
+import type { Words } from '../../words/words.js';
 import type { SweepChartOptions } from './chart-options.js';
 
 export interface ReadingSliderOptions extends Pick<SweepChartOptions, 'x' | 'y' | 'series' | 'onPoint'> {
@@ -8,6 +10,7 @@ export interface ReadingSliderOptions extends Pick<SweepChartOptions, 'x' | 'y' 
   readonly id: string;
   readonly label: string;
   readonly reading: number;
+  readonly words: Pick<Words, 'say'>;
 }
 
 /** The ruler of a chart for hands on a keyboard, and its values for ears: "4 hours: slow running 70 minutes; …". */
@@ -40,7 +43,8 @@ export function spokenReading({
   y,
   series,
   reading,
-}: Pick<ReadingSliderOptions, 'x' | 'y' | 'series' | 'reading'>): string {
+  words,
+}: Pick<ReadingSliderOptions, 'x' | 'y' | 'series' | 'reading' | 'words'>): string {
   const values = series.map(({ name, values }) => `${name} ${y.format(values[reading] ?? NaN)}`);
-  return `${x.format(x.values[reading] ?? NaN)}: ${values.join('; ')}`;
+  return headed(words, x.format(x.values[reading] ?? NaN), joined(words, values, 'semicolon'));
 }

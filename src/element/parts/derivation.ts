@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { DerivationLines, ReadingLine } from '../../words/derivation-lines.js';
+import { headed } from '../../words/joined.js';
 import type { RuleStepLine } from '../../words/rule-step-line.js';
 import { citations } from '../../words/sources.js';
 import type { Asker } from '../view.js';
@@ -44,7 +45,8 @@ function readings(asker: Asker, lines: readonly ReadingLine[]): TemplateResult {
     ${lines.map(
       ({ quantity, name, value, status }) =>
         html`<li>
-          ${name}: ${whyButton(asker, quantity, value)}
+          <span aria-hidden="true">${headed(asker.words, name, '')}</span
+          >${whyButton({ ...asker, name: headed(asker.words, name, value) }, quantity, value)}
           ${status === null ? nothing : html`<small class="status">${status}</small>`}
         </li>`,
     )}

@@ -5,6 +5,7 @@ import { recordLimits, type DoneSession } from '../../training/record/done-sessi
 import type { MatchedSession } from '../../training/record/match-sessions.js';
 import { isoDate, knownDay } from '../../training/season/iso-date.js';
 import { categoryTitle } from '../../words/category-name.js';
+import { joined } from '../../words/joined.js';
 import { dayName } from '../../words/week/day-name.js';
 import { amountField } from '../fields/amount-field.js';
 import { choiceField } from '../fields/choice-fields.js';
@@ -17,13 +18,13 @@ export function sessionList(view: RecordView): TemplateResult {
     ${matched.planned.map((session, index) => plannedItem(view, session, index))}
     ${matched.extra.map((done, index) => {
       const id = `extra-${index}`;
-      const title = categoryTitle(words, view.method, done.category);
+      const [title, extra] = [categoryTitle(words, view.method, done.category), words.say('record.extra')];
       return html`<li data-category=${done.category} data-done>
         <p class="record-what">
           <b>${title}</b>
-          <span class="quiet">${words.say('record.extra')}</span>
+          <span class="quiet">${extra}</span>
         </p>
-        ${doneFields(view, done, { id, name: `${title}, ${words.say('record.extra')}` })}
+        ${doneFields(view, done, { id, name: joined(words, [title, extra], 'comma') })}
         ${outButton(view, done, () => {
           for (const place of matched.extra.keys()) if (place >= index) forget(view, `extra-${place}`);
         })}
@@ -47,9 +48,9 @@ function plannedItem(view: RecordView, session: MatchedSession, index: number): 
           desk.act(done ? removeDone(desk.sessions, done) : addDone(desk.sessions, tickedOff(view, session)));
         }}
       />
-      <span><b>${title}</b> ${day}, ${words.minutesShort(minutes)}</span>
+      <span><b>${title}</b>${` ${joined(words, [day, words.minutesShort(minutes)], 'comma')}`}</span>
     </label>
-    ${done ? doneFields(view, done, { id: `planned-${index}`, name: `${title}, ${day}` }) : nothing}
+    ${done ? doneFields(view, done, { id: `planned-${index}`, name: joined(words, [title, day], 'comma') }) : nothing}
   </li>`;
 }
 

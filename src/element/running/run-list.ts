@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { ConcreteSession } from '../../plan/running/document.js';
 import { categoryTitle } from '../../words/category-name.js';
+import { headed } from '../../words/joined.js';
 import { distancesOf } from '../../words/running/distances.js';
 import { energyText } from '../../words/running/energy-text.js';
 import { runLine } from '../../words/running/run-line.js';
@@ -28,11 +29,12 @@ export function runList(view: RunningView): TemplateResult {
 
 function runItem({ words, method, running }: RunningView, run: ConcreteSession): TemplateResult {
   const { category, minutes, day, metres, energy } = run;
+  const title = categoryTitle(words, method, category);
   const { span } = distancesOf(words, running.wishes.unit);
   const facts = [metres && span(metres), energy && energyText(words, energy)].filter((fact) => fact !== null);
   return html`<li data-category=${category}>
     <p class="run-head">
-      <b>${day === null ? '' : `${dayName(words, day)}: `}${categoryTitle(words, method, category)}</b>
+      <b>${day === null ? title : headed(words, dayName(words, day), title)}</b>
       <span>${words.minutesShort(minutes)}</span>
       ${facts.length > 0 ? html`<span class="quiet">${facts.join(' · ')}</span>` : nothing}
     </p>

@@ -18,7 +18,7 @@ export function seasonChartBox(view: SeasonView): TemplateResult {
   const { words } = view;
   return html`<div class="season-chart">
     ${sweepChart(options)}
-    ${readingSlider({ ...options, id: 'season-reading', label: words.say('season.read'), reading: options.reading ?? 0 })}
+    ${readingSlider({ ...options, id: 'season-reading', label: words.say('season.read'), reading: options.reading ?? 0, words })}
   </div>`;
 }
 

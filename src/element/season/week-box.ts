@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { SeasonWeek } from '../../plan/season/document.js';
 import { categoryIds } from '../../training/method/ids.js';
 import { categoryTitle } from '../../words/category-name.js';
+import { joined } from '../../words/joined.js';
 import { datesOf } from '../../words/season/dates.js';
 import { hoursReason } from '../../words/season/hours-reason.js';
 import { box } from './box.js';
@@ -15,7 +16,7 @@ export function weekBox(view: SeasonView): TemplateResult {
   const week = readWeek(view);
   return html`<section class="season-week" aria-labelledby="season-week-title">
     <h4 id="season-week-title">${weekTitle(view, week)}</h4>
-    <p><b>${words.hours(week.hours)}</b>, ${words.say(`phase.${week.phase}`)}. ${hoursReason(words, season, week)}</p>
+    <p>${hoursAndPhase(view, week)}. ${hoursReason(words, season, week)}</p>
     ${sessionLines(view, week)}
     ${
       week.notices.length === 0
@@ -35,7 +36,13 @@ function weekTitle({ words, season }: SeasonView, { number, weeksToGo, start }: 
     weeksToGo < 0
       ? words.say('season.week-after', { count: -weeksToGo })
       : words.say('season.week-of', { number, weeks: before });
-  return `${place}, ${datesOf(words).week(start)}`;
+  return joined(words, [place, datesOf(words).week(start)], 'comma');
+}
+
+/** "4 hours, build", the hours in bold. */
+function hoursAndPhase({ words }: SeasonView, { hours, phase }: SeasonWeek): readonly (TemplateResult | string)[] {
+  const pieces = words.pieces('mark.comma', { head: words.hours(hours), rest: words.say(`phase.${phase}`) });
+  return pieces.map(({ text, name }) => (name === 'head' ? html`<b>${text}</b>` : text));
 }
 
 function sessionLines(

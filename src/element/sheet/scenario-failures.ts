@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { headed } from '../../words/joined.js';
 import { nameOf } from './scenario-names.js';
 import type { SheetView } from './sheet-view.js';
 
@@ -13,7 +14,7 @@ export function scenarioFailures(view: SheetView): TemplateResult | typeof nothi
     ${failed.map(
       ({ scenario, problems }) =>
         html`<p class="wrong">
-          <strong>${nameOf(view, scenario)}: ${words.say('sheet.no-plan')}.</strong>
+          <strong>${headed(words, nameOf(view, scenario), words.say('sheet.no-plan'))}.</strong>
           ${problems.map((problem) => details.sayProblem(words, problem)).join(' ')}
         </p>`,
     )}

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { PlannedScenario } from '../../plan/scenarios/scenario-planner.js';
 import { formulaWords } from '../../words/formula-words.js';
+import { headed } from '../../words/joined.js';
 import { noticeSentence } from '../../words/notice-sentence.js';
 import { quantityName } from '../../words/quantity-names.js';
 import { focusGrid } from './grid-events.js';
@@ -36,7 +37,7 @@ function handLine(
     <button
       type="button"
       class="act"
-      aria-label=${`${lift}: ${name}`}
+      aria-label=${headed(words, lift, name)}
       @click=${() => {
         bench.grid.go({ row: on, column: scenario.id }, { mark: false });
         bench.override(scenario.id, on, null);

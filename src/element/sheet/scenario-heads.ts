@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from '../parts/live.js';
+import { beginTyping, endTyping, typedText } from '../parts/typed-text.js';
 import { mostScenarios, scenarioLimits, type Scenario } from '../../plan/scenarios/document.js';
+import { headed } from '../../words/joined.js';
 import { plainName } from '../../words/sheet/scenario-name.js';
 import { columnRole, nameOf } from './scenario-names.js';
 import type { SheetView } from './sheet-view.js';
@@ -27,7 +29,7 @@ function scenarioHead(view: SheetView, scenario: Scenario): TemplateResult {
       <input
         type="radio"
         name="on-show"
-        aria-label=${`${words.say('sheet.on-show')}: ${name}`}
+        aria-label=${headed(words, words.say('sheet.on-show'), name)}
         title=${words.say('sheet.on-show')}
         .checked=${live(scenario === onShow)}
         @change=${() => {
@@ -40,9 +42,12 @@ function scenarioHead(view: SheetView, scenario: Scenario): TemplateResult {
         aria-label=${words.say('sheet.name-of')}
         maxlength=${scenarioLimits.name}
         placeholder=${inputs ? plainName(words, inputs) : scenario.name === '' ? name : plainName(words, scenario.inputs)}
-        .value=${live(scenario.name)}
-        @change=${({ currentTarget }: Event) => {
-          if (currentTarget instanceof HTMLInputElement) bench.rename(id, currentTarget.value);
+        ${typedText(scenario.name)}
+        @input=${beginTyping}
+        @blur=${endTyping}
+        @change=${(event: Event) => {
+          const text = endTyping(event);
+          if (text !== null) bench.rename(id, text);
         }}
       />
       ${menu(view, scenario, name)}

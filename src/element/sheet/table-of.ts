@@ -1,4 +1,5 @@
 import type { TableBlock } from '../../exchange/table-text.js';
+import { headed } from '../../words/joined.js';
 import { rowName } from '../../words/sheet/row-name.js';
 import { gridCell } from './grid-cell.js';
 import type { GridShape } from './grid-moves.js';
@@ -15,7 +16,7 @@ export function tableOf(view: SheetView, { rows, columns }: GridShape): TableBlo
     group.rows
       .filter((row) => rows.includes(row.id))
       .map((row) => ({
-        head: `${words.say(`sheet.group.${group.id}`)}: ${rowName(words, bench.method, row)}`,
+        head: headed(words, words.say(`sheet.group.${group.id}`), rowName(words, bench.method, row)),
         cells: planned.map((each) => gridCell(view, row, { planned: each, reference: reference ?? each }).value),
       })),
   );

@@ -2,6 +2,7 @@ import { foundations, tally, type AreaId, type Foundation } from '../../plan/bas
 import { checkRules } from '../../plan/checks/checks-ground.js';
 import { statusIds } from '../../training/method/ids.js';
 import type { Method } from '../../training/method/document.js';
+import { headed } from '../joined.js';
 import { reasonOf, type Reason } from '../reason.js';
 import type { Words } from '../words.js';
 
@@ -31,7 +32,7 @@ function reasonWithName(words: Words, { name, hours, ...founded }: Foundation): 
   const reason = reasonOf(words, founded);
   const text = hours === undefined ? reason.text : words.text(founded.reason, { hours: words.hours(hours) });
   if (name === null) return { ...reason, text };
-  return { ...reason, text: words.say('basis.named', { name: words.capital(words.text(name)), text }) };
+  return { ...reason, text: headed(words, words.capital(words.text(name)), text) };
 }
 
 /** A place where studies and common practice differ. */

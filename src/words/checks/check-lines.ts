@@ -3,6 +3,7 @@ import type { CheckResult, PlanLoad } from '../../plan/checks/document.js';
 import type { CheckUnit } from '../../training/checks/measures.js';
 import type { CheckRule } from '../../training/method/check-rules.js';
 import type { Method } from '../../training/method/document.js';
+import { joined } from '../joined.js';
 import { reasonOf, type Reason } from '../reason.js';
 import type { Words } from '../words.js';
 import { checkAmount, factText, riseText } from './check-amount.js';
@@ -132,11 +133,12 @@ function rangeText(words: Words, { inLine: { least, most }, caution, unit, measu
     const [from, to] = edges.map((each) => (each === null ? '' : edge(each)));
     return edges.includes(null) ? [] : [words.say(`checks.range.${key}`, { from: from ?? '', to: to ?? '' })];
   };
-  return [
+  const told = [
     ...said('between', least, most),
     ...(most === null ? said('from', least) : []),
     ...(least === null ? said('until', most) : []),
     ...said('caution-below', caution.below),
     ...said('caution-above', caution.above),
-  ].join('; ');
+  ];
+  return joined(words, told, 'semicolon');
 }

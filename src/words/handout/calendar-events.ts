@@ -1,12 +1,13 @@
 import type { Told } from '../../plan/handout/concrete-plan.js';
 import type { PlannedWeek, WeekPlanner } from '../../plan/record/planned-week.js';
-import type { PlanSeason, SeasonWeek } from '../../plan/season/document.js';
+import type { PlanSeason } from '../../plan/season/document.js';
 import type { Method } from '../../training/method/document.js';
 import { categoryIds, type ByCategory } from '../../training/method/ids.js';
 import { isoDate, knownDay } from '../../training/season/iso-date.js';
 import { dayCount } from '../../training/week/day-sets.js';
 import { categoryTitle } from '../category-name.js';
-import { phaseText } from '../season/phase-text.js';
+import { headed } from '../joined.js';
+import { weekTitle } from '../season/phase-text.js';
 import type { Words } from '../words.js';
 import { eventId } from './event-id.js';
 import { plainText } from './plain-text.js';
@@ -102,15 +103,18 @@ function wholeWeek(
 ): EventText {
   const { start, season, plan } = week;
   const kinds = categoryIds.filter((id) => plan.sessions[id].length > 0);
-  const lines = kinds.map(
-    (id) =>
-      `${categoryTitle(words, ground.method, id)}: ${words.sessions(plan.sessions[id])} ${words.say('unit.minutes')}`,
+  const lines = kinds.map((id) =>
+    headed(
+      words,
+      categoryTitle(words, ground.method, id),
+      `${words.sessions(plan.sessions[id])} ${words.say('unit.minutes')}`,
+    ),
   );
   return {
     uid: eventId(ground.name, `${start}-week`),
     title: plainText(
       words.say('handout.event', {
-        what: season ? phaseTitle(words, season) : words.say('handout.event.week'),
+        what: season ? weekTitle(words, season) : words.say('handout.event.week'),
         length: words.hoursShort(minutesOf(plan.sessions) / 60),
       }),
     ),
@@ -123,6 +127,3 @@ function wholeWeek(
 
 const minutesOf = (sessions: ByCategory<readonly number[]>): number =>
   categoryIds.reduce((sum, id) => sum + sessions[id].reduce((all, minutes) => all + minutes, 0), 0);
-
-const phaseTitle = (words: Words, week: SeasonWeek): string =>
-  `${words.say('season.week-number', { number: week.number })}, ${phaseText(words, week)}`;

@@ -2,6 +2,7 @@ import type { ConcretePlan } from '../../plan/handout/concrete-plan.js';
 import type { Method } from '../../training/method/document.js';
 import { categoryIds } from '../../training/method/ids.js';
 import { categoryTitle } from '../category-name.js';
+import { joined } from '../joined.js';
 import { distancesOf } from '../running/distances.js';
 import type { Words } from '../words.js';
 import { effortText } from './effort-text.js';
@@ -20,8 +21,8 @@ export function kindLines(words: Words, method: Method, plan: ConcretePlan): rea
   return categoryIds.map((id) => {
     const guide = guides.find(({ category }) => category === id);
     const effort = words.say('handout.effort', { effort: effortText(words, method, { plan, category: id }) });
-    const feel = guide ? `${effort}, ${words.say(`running.feel.${id}`)}` : effort;
-    const pace = guide?.pace ? `; ${distancesOf(words, wishes.unit).pace(guide.pace)}` : '';
-    return { name: categoryTitle(words, method, id), how: `${feel}${pace}` };
+    const feel = joined(words, [effort, guide ? words.say(`running.feel.${id}`) : ''], 'comma');
+    const pace = guide?.pace ? distancesOf(words, wishes.unit).pace(guide.pace) : '';
+    return { name: categoryTitle(words, method, id), how: joined(words, [feel, pace], 'semicolon') };
   });
 }

@@ -59,7 +59,7 @@ function sessionText(ground: Ground, session: ConcreteSession, filled: StrengthS
     length: words.minutesShort(minutes),
     effort: words.say('handout.effort', { effort: effortText(words, method, { plan, category }) }),
     how: howText(ground, session, filled),
-    sets: filled ? strengthLines(strengthBlocks(words, method, filled)) : [],
+    sets: filled ? strengthLines(words, strengthBlocks(words, method, filled)) : [],
   };
 }
 

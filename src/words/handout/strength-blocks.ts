@@ -1,6 +1,7 @@
 import type { Exercise, StrengthBlock, StrengthSession } from '../../plan/strength/document.js';
 import type { Method } from '../../training/method/document.js';
-import { setsText, weightText } from '../strength/exercise-line.js';
+import { joined } from '../joined.js';
+import { loadedSets } from '../strength/exercise-line.js';
 import { movementName } from '../strength/movement-text.js';
 import { roughMinutes } from '../strength/session-text.js';
 import type { Words } from '../words.js';
@@ -36,10 +37,10 @@ export function strengthBlocks(words: Words, method: Method, session: StrengthSe
  *
  * @example ['Warm-up 5 minutes', 'Goblet squat 3 × 8, effort 7 of 10; 90 seconds of rest', …]
  */
-export const strengthLines = (blocks: readonly BlockText[]): readonly string[] =>
+export const strengthLines = (words: Words, blocks: readonly BlockText[]): readonly string[] =>
   blocks.map(({ exercises, rest }) => {
-    const lines = exercises.map(({ name, sets, effort }) => [`${name} ${sets}`, effort].filter(Boolean).join(', '));
-    return [lines.join(' + '), rest].filter(Boolean).join('; ');
+    const lines = exercises.map(({ name, sets, effort }) => joined(words, [`${name} ${sets}`, effort], 'comma'));
+    return joined(words, [lines.join(' + '), rest], 'semicolon');
   });
 
 const easy = (words: Words, part: 'warm-up' | 'cool-down', seconds: number): BlockText[] =>
@@ -64,7 +65,7 @@ function exerciseText(words: Words, method: Method, exercise: Exercise): Exercis
   const { movement, effort } = exercise;
   return {
     name: movementName(words, method, movement),
-    sets: [setsText(words, exercise), weightText(words, exercise)].filter(Boolean).join(', '),
+    sets: loadedSets(words, exercise),
     effort: words.say('strength.effort', { effort }),
   };
 }

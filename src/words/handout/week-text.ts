@@ -3,7 +3,7 @@ import type { PlannedWeek } from '../../plan/record/planned-week.js';
 import type { Method } from '../../training/method/document.js';
 import { isoDate, knownDay } from '../../training/season/iso-date.js';
 import { dayCount } from '../../training/week/day-sets.js';
-import { phaseText } from '../season/phase-text.js';
+import { weekTitle } from '../season/phase-text.js';
 import { datesOf } from '../season/dates.js';
 import { sessionTitle } from '../strength/session-text.js';
 import { dayName } from '../week/day-name.js';
@@ -63,7 +63,7 @@ export function weekText(
   });
   return {
     when: dates.week(week.start),
-    inSeason: week.season ? seasonText(words, week.season) : words.capital(words.say(`phase.${plan.inputs.phase}`)),
+    inSeason: week.season ? weekTitle(words, week.season) : words.capital(words.say(`phase.${plan.inputs.phase}`)),
     lead: leadOf(words, sessions),
     days: hasDays ? Array.from({ length: dayCount }, (_, day) => dayText(day)) : null,
     sessions,
@@ -86,7 +86,3 @@ function leadOf(words: Words, sessions: readonly SessionText[]): string {
     all,
   });
 }
-
-/** "Week 3, build (easier)" */
-const seasonText = (words: Words, week: NonNullable<PlannedWeek['season']>): string =>
-  `${words.say('season.week-number', { number: week.number })}, ${phaseText(words, week)}`;

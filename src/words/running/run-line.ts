@@ -1,6 +1,7 @@
 import type { ConcreteSession, PlanRunning } from '../../plan/running/document.js';
 import type { RunPart } from '../../training/running/run-session.js';
 import { speedOf } from '../../training/running/distance.js';
+import { joined } from '../joined.js';
 import type { Words } from '../words.js';
 import { distancesOf, shortMetres } from './distances.js';
 
@@ -11,7 +12,7 @@ import { distancesOf, shortMetres } from './distances.js';
  */
 export function runLine(words: Words, running: PlanRunning, session: ConcreteSession): string {
   const told = session.parts.flatMap((part) => partText(words, { running, session, part }));
-  return told.length === 0 ? '' : `${words.capital(told.join('; '))}.`;
+  return told.length === 0 ? '' : `${words.capital(joined(words, told, 'semicolon'))}.`;
 }
 
 interface Part {
@@ -33,7 +34,7 @@ function partText(words: Words, { running, session, part }: Part): string[] {
   });
   const each = times > 1 ? metresText(words, { running, session, part }) : [];
   const between = rest ? [words.say('running.part.rest', { minutes: words.minutes(rest.minutes) })] : [];
-  return [[bouts, ...each, ...between].join(', ')];
+  return [joined(words, [bouts, ...each, ...between], 'comma')];
 }
 
 /** By pace where one is known, else by how it should feel. */

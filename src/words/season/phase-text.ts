@@ -1,4 +1,5 @@
 import type { SeasonWeek } from '../../plan/season/document.js';
+import { joined } from '../joined.js';
 import type { Words } from '../words.js';
 
 /**
@@ -12,5 +13,13 @@ export function phaseText(words: Words, { phase, isEasier, events }: SeasonWeek)
     ...events.map(({ event }) => words.say(`event.${event}`)),
   ];
   const name = words.say(`phase.${phase}`);
-  return special.length === 0 ? name : `${name} (${special.join(', ')})`;
+  return special.length === 0 ? name : `${name} (${joined(words, special, 'comma')})`;
 }
+
+/**
+ * A week of a season by its number and its phase.
+ *
+ * @example 'Week 3, build (easier)'
+ */
+export const weekTitle = (words: Words, week: SeasonWeek): string =>
+  joined(words, [words.say('season.week-number', { number: week.number }), phaseText(words, week)], 'comma');

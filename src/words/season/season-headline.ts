@@ -4,14 +4,14 @@ import type { Words } from '../words.js';
 import { datesOf } from './dates.js';
 
 /**
- * The season in one sentence.
+ * The season in one sentence; a season may lead to a day without a race.
  *
  * @example 'Half marathon on Sunday, April 11, 2027: 16 weeks, from 4 hours a week to 6 hours in week 11, the last 2 weeks a taper.'
  */
 export function seasonHeadline(words: Words, { event }: Pick<PlanInputs, 'event'>, season: PlanSeason): string {
   const before = season.weeks.filter(({ weeksToGo }) => weeksToGo >= 0);
   const taper = before.filter(({ phase }) => phase === 'taper').length;
-  return words.say('season.headline', {
+  return words.say(event === 'none' ? 'season.headline.none' : 'season.headline', {
     event: words.capital(words.say(`event.${event}`)),
     date: datesOf(words).full(season.wishes.date),
     weeks: words.say('season.weeks', { count: before.length }),

@@ -1,4 +1,5 @@
 import type { Exercise } from '../../plan/strength/document.js';
+import { joined } from '../joined.js';
 import type { Words } from '../words.js';
 
 /**
@@ -20,8 +21,12 @@ export function setsText(words: Words, { sets, repetitions, seconds, eachSide }:
  */
 export function howHard(words: Words, { effort, inHand }: Exercise): string {
   const feel = words.say('strength.effort', { effort });
-  return inHand === null ? feel : `${feel}, ${words.say('strength.in-hand', { count: inHand })}`;
+  return joined(words, [feel, inHand === null ? '' : words.say('strength.in-hand', { count: inHand })], 'comma');
 }
+
+/** Sets and how heavy: "3 × 10, 30 kg". */
+export const loadedSets = (words: Words, exercise: Exercise): string =>
+  joined(words, [setsText(words, exercise), weightText(words, exercise)], 'comma');
 
 /** How heavy: "30 kg"; empty where no set has told it. */
 export const weightText = (words: Words, { kilograms }: Exercise): string =>

@@ -14,6 +14,7 @@ export function strengthNoticeLine(
   const about = session === undefined ? undefined : strength.sessions[session];
   const text = words.say(`strength-notice.${code}`, {
     ...values,
+    ...(values['minutes'] === undefined ? {} : { count: values['minutes'], minutes: words.minutes(values['minutes']) }),
     ...(movement === undefined ? {} : { movement: movementName(words, method, movement) }),
     ...(pattern === undefined ? {} : { pattern: words.say(`strength.pattern.${pattern}`) }),
     ...(about && session !== undefined ? { session: sessionTitle(words, about, session) } : {}),

@@ -1,4 +1,6 @@
 import { expect } from '@open-wc/testing';
+import { accessibleNames } from '../accessibility-tree.js';
+import { needs } from '../instruments.js';
 import { onRealDay } from './on-day.js';
 import { monday, openRecord, scene, sunday, wednesday } from './record-page.js';
 
@@ -17,6 +19,14 @@ describe('the sessions of a week', () => {
       'Nov 30 – Dec 6, 2026: 0 of 7 sessions done, 0 of 240 minutes. Left: 70 minutes of slow running, ' +
         '35 minutes of tempo running, 25 minutes of intervals, 35 minutes of cross-training, and 75 minutes of strength.',
     );
+  });
+
+  needs('accessibleValues', () => {
+    it('are told with their kind, day and minutes apart', async () => {
+      await openRecord();
+      const [first] = await accessibleNames(/^checkbox$/);
+      expect(first).to.equal('checkbox: Tempo running Monday, 35 min');
+    });
   });
 
   it('are for any day where the planner has no days', async () => {

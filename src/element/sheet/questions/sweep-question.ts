@@ -47,7 +47,7 @@ function drawn(view: QuestionView, swept: Swept): TemplateResult {
   const unit = bench.unitOf([...swept.sweep.series.keys()][0] ?? '');
   const read = (values: ArrayLike<number>): string => formatShort(view, unit, values[chart.reading ?? 0] ?? Number.NaN);
   return html`${sweepChart(chart)}
-    ${readingSlider({ ...chart, id: 'sweep-reading', label: words.say('sheet.read-at'), reading: chart.reading ?? 0 })}
+    ${readingSlider({ ...chart, id: 'sweep-reading', label: words.say('sheet.read-at'), reading: chart.reading ?? 0, words })}
     <p class="reading-line">
       <strong>${words.capital(spoken)}</strong>
       ${chart.series.map(

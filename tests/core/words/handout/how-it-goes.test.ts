@@ -84,7 +84,9 @@ describe('sessionTexts(words, method, plan)', () => {
       [5, 5],
     ] as const) {
       const own = concrete(onDays).strength.sessions.filter((each) => each.day === day);
-      expect([texts[place]?.sets]).toEqual(own.map((each) => strengthLines(strengthBlocks(english, method, each))));
+      expect([texts[place]?.sets]).toEqual(
+        own.map((each) => strengthLines(english, strengthBlocks(english, method, each))),
+      );
     }
     expect(sessionTexts(german, method, concrete(onDays))[3]?.how).toBe('Rad, Schwimmen oder was die Beine schont.');
   });

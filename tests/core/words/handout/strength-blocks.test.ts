@@ -30,7 +30,7 @@ const session: StrengthSession = {
 
 describe('the sets of a strength session, to be followed without the planner', () => {
   test('are lines, from the warm-up to the cool-down', () => {
-    expect(strengthLines(strengthBlocks(english, method, session))).toEqual([
+    expect(strengthLines(english, strengthBlocks(english, method, session))).toEqual([
       'Warm-up 5 minutes',
       'Goblet squat 3 × 8, effort 7 of 10; 90 seconds of rest',
       'Goblet squat 3 × 8, 12.5 kg, effort 7 of 10 + Plank 2 × 30 seconds, effort 5 of 10; in turn, 60 seconds of rest after both',
@@ -39,7 +39,7 @@ describe('the sets of a strength session, to be followed without the planner', (
   });
 
   test('are lines in German', () => {
-    expect(strengthLines(strengthBlocks(german, method, session)).slice(0, 3)).toEqual([
+    expect(strengthLines(german, strengthBlocks(german, method, session)).slice(0, 3)).toEqual([
       'Aufwärmen 5 Minuten',
       expect.stringMatching(/ 3 × 8, Anstrengung 7 von 10; 90 Sekunden Pause$/),
       expect.stringMatching(
@@ -59,6 +59,6 @@ describe('the sets of a strength session, to be followed without the planner', (
   test('have no warm-up and no cool-down where there is none', () => {
     const bare = { ...session, warmUp: 0, coolDown: 0 };
     expect(strengthBlocks(english, method, bare)).toEqual(strengthBlocks(english, method, session).slice(1, -1));
-    expect(strengthLines(strengthBlocks(english, method, { ...bare, blocks: [] }))).toEqual([]);
+    expect(strengthLines(english, strengthBlocks(english, method, { ...bare, blocks: [] }))).toEqual([]);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { SeasonRequest } from '../../../../src/plan/season/wishes.js';
+import { loadWords } from '../../../../src/words/load-words.js';
 import { seasonHeadline } from '../../../../src/words/season/season-headline.js';
 import { leaksIn, languages } from '../sheet/languages.js';
 import { english, german, planned } from './seasons.js';
@@ -40,6 +41,18 @@ describe('seasonHeadline(words, inputs, season)', () => {
   test('does not call a week set by hand the most', () => {
     const { inputs, season } = planned({ byHand: [{ start: '2027-01-18', hours: 12 }] });
     expect(seasonHeadline(english, inputs, season)).toContain('from 4 hours a week to 6 hours in week');
+  });
+
+  test.each([
+    ['en', 'Until Sunday, April 11, 2027, without an event: 16 weeks, '],
+    ['de', 'Bis Sonntag, 11. April 2027, ohne Wettkampf: 16 Wochen, '],
+    ['es', 'Hasta el domingo, 11 de abril de 2027, sin competición: 16 semanas, '],
+    ['fr', 'Jusqu’au dimanche 11 avril 2027, sans compétition\u202F: 16 semaines, '],
+    ['ar', 'حتى الأحد، 11 أبريل 2027، بلا سباق: 16 أسبوعا، '],
+  ])('says in %s that a season leads to no event', async (language, beginning) => {
+    const { inputs, season } = planned();
+    const line = seasonHeadline(await loadWords(language), { ...inputs, event: 'none' }, season);
+    expect(line.slice(0, beginning.length)).toBe(beginning);
   });
 
   test('leaves no gap for any event', () => {

@@ -98,6 +98,15 @@ describe('strengthNoticeLine(words, method, { notice, strength })', () => {
     expect(line(4)).toMatch(/^The weights of 4 movements follow once /);
   });
 
+  test.each([
+    [1, '1 minute is too little for', '1 Minute ist zu wenig für'],
+    [2, '2 minutes are too few for', '2 Minuten sind zu wenig für'],
+  ])('counts %d minutes that are too few', (minutes, expected, other) => {
+    const given = { notice: notice('nothing-fits', { minutes }, { session: 0 }), strength: onNone };
+    expect(strengthNoticeLine(english, method, given)).toContain(`: ${expected} a movement`);
+    expect(strengthNoticeLine(german, method, given)).toContain(`: ${other} eine Übung`);
+  });
+
   test('names a session without a day by its number', () => {
     const given = { notice: notice('legs-spared', {}, { session: 1 }), strength: onNone };
     expect(strengthNoticeLine(english, method, given)).toMatch(/^Session 2: legs are spared/);
