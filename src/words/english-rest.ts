@@ -1085,6 +1085,7 @@ export const rest: Messages = {
   'season.week-of': 'Week {number} of {weeks}',
   'season.week-after': { one: 'One week after the event', other: '{count} weeks after the event' },
   'season.easier': 'easier',
+  'season.end': 'end of the season',
   'season.table.week': 'Week',
   'season.table.from': 'From',
   'season.table.phase': 'Phase',

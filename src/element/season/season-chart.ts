@@ -3,6 +3,7 @@ import type { SeasonWeek } from '../../plan/season/document.js';
 import { categoryIds } from '../../training/method/ids.js';
 import { categoryTitle } from '../../words/category-name.js';
 import { datesOf } from '../../words/season/dates.js';
+import { eventName } from '../../words/season/event-name.js';
 import type { ChartBand, ChartFlag, SweepChartOptions } from '../chart/chart-options.js';
 import { readingSlider } from '../chart/reading-slider.js';
 import { sweepChart } from '../chart/sweep-chart.js';
@@ -75,6 +76,6 @@ function bandsOf({ words, season: { weeks } }: SeasonView): readonly ChartBand[]
 
 function flagsOf({ words, season: { weeks } }: SeasonView): readonly ChartFlag[] {
   return weeks.flatMap(({ events }, index) =>
-    events.map(({ event }) => ({ at: (index + 1) / weeks.length, name: words.capital(words.say(`event.${event}`)) })),
+    events.map(({ event }) => ({ at: (index + 1) / weeks.length, name: words.capital(eventName(words, event)) })),
   );
 }

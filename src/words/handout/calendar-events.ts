@@ -7,6 +7,7 @@ import { isoDate, knownDay } from '../../training/season/iso-date.js';
 import { dayCount } from '../../training/week/day-sets.js';
 import { categoryTitle } from '../category-name.js';
 import { headed } from '../joined.js';
+import { eventName } from '../season/event-name.js';
 import { weekTitle } from '../season/phase-text.js';
 import type { Words } from '../words.js';
 import { eventId } from './event-id.js';
@@ -76,7 +77,7 @@ export function seasonEvents(
     ...season.weeks.flatMap(({ start }) => weekEvents(words, ground, weeks(start))),
     ...raced.map(({ date, event }): EventText => ({
       uid: eventId(ground.name, `${date}-event`),
-      title: plainText(words.capital(words.say(`event.${event}`))),
+      title: plainText(words.capital(eventName(words, event))),
       notes: notesOf(words, ground, []),
       date,
       days: 1,

@@ -1,6 +1,7 @@
 import type { SeasonWeek } from '../../plan/season/document.js';
 import { joined } from '../joined.js';
 import type { Words } from '../words.js';
+import { eventName } from './event-name.js';
 
 /**
  * The phase of a week, and what is special of it.
@@ -10,7 +11,7 @@ import type { Words } from '../words.js';
 export function phaseText(words: Words, { phase, isEasier, events }: SeasonWeek): string {
   const special = [
     ...(isEasier ? [words.say('season.easier')] : []),
-    ...events.map(({ event }) => words.say(`event.${event}`)),
+    ...events.map(({ event }) => eventName(words, event)),
   ];
   const name = words.say(`phase.${phase}`);
   return special.length === 0 ? name : `${name} (${joined(words, special, 'comma')})`;

@@ -3,8 +3,8 @@ import type { SeasonWeek } from '../../../../src/plan/season/document.js';
 import { phaseText } from '../../../../src/words/season/phase-text.js';
 import { english, german, planned } from './seasons.js';
 
-const week = (number: number, events: Parameters<typeof planned>[0] = {}): SeasonWeek => {
-  const found = planned(events).season.weeks[number - 1];
+const week = (number: number, ...season: Parameters<typeof planned>): SeasonWeek => {
+  const found = planned(...season).season.weeks[number - 1];
   if (!found) throw new Error('there is no such week');
   return found;
 };
@@ -24,6 +24,12 @@ test.each<[string, SeasonWeek, string, string]>([
     'Grundlagen\u00ADphase (leichter, 10 km, 5 km)',
   ],
   ['of the week of the event', week(16), 'taper (half marathon)', 'Tapering (Halbmarathon)'],
+  [
+    'of the last week of a season without one',
+    week(16, {}, 'none'),
+    'taper (end of the season)',
+    'Tapering (Ende der Saison)',
+  ],
   ['of a week after it', week(17), 'recovery', 'Erholung'],
 ])('phaseText(words, week) %s', (_, given, expected, other) => {
   expect([phaseText(english, given), phaseText(german, given)]).toEqual([expected, other]);
