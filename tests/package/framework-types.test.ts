@@ -6,7 +6,9 @@ import { consumer, installed, root } from './install.js';
 import { publishedTag, settableProperties } from './published-tag.js';
 
 const folder = `${consumer}types/`;
-const { attributes, events } = publishedTag();
+const { attributes, events: all } = publishedTag();
+/** Frameworks know the events that every element may have, each by its own name for them. */
+const events = all.filter(({ type }) => type?.text !== 'Event');
 
 /** A program that compiles only where every type has every name. */
 const allNames = (): string => {

@@ -4,6 +4,7 @@ import { installed } from './install.js';
 interface Item {
   readonly name: string;
   readonly description?: string;
+  readonly type?: { readonly text: string };
 }
 
 interface Member extends Item {

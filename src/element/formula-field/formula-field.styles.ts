@@ -5,6 +5,8 @@ export const formulaFieldStyles = css`
   .formula {
     position: relative;
     display: grid;
+    /* Not wider than its place, however wide an engine makes a field. */
+    grid-template-columns: minmax(0, 1fr);
     gap: 4px;
   }
 

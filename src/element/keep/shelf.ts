@@ -52,6 +52,7 @@ async function wipe(): Promise<void> {
 
 /** Opens the database; undefined where it is not there and is not to be made. */
 async function open(mayCreate: boolean): Promise<IDBPDatabase | undefined> {
+  if (!mayCreate && (await isKnownMissing())) return undefined;
   const found = { nothing: false };
   try {
     return await openDB(database, version, {
@@ -68,6 +69,13 @@ async function open(mayCreate: boolean): Promise<IDBPDatabase | undefined> {
     if (found.nothing) return undefined;
     throw error;
   }
+}
+
+/** What WebKit opens and gives up again stays behind, empty: where a browser has a list (Firefox since 126), that is read first. */
+async function isKnownMissing(): Promise<boolean> {
+  if (!('databases' in indexedDB)) return false;
+  const listed = await indexedDB.databases();
+  return !listed.some(({ name }) => name === database);
 }
 
 const isKept = (value: unknown): value is KeptPlan =>

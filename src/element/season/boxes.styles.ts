@@ -20,6 +20,7 @@ export const seasonBoxesStyles = css`
   .season-phases,
   .season-events {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 8px;
     margin: 0;
     padding: 0;
@@ -32,6 +33,12 @@ export const seasonBoxesStyles = css`
     flex-wrap: wrap;
     align-items: center;
     gap: 8px;
+  }
+
+  /* A date with spaced letters is wide in WebKit. */
+  .season-events :is(.field, select) {
+    min-inline-size: 0;
+    max-inline-size: 100%;
   }
 
   .season-phases select {

@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { live } from '../parts/live.js';
+import { beginTyping, endTyping, typedText } from '../parts/typed-text.js';
 import { rowGroups } from '../../plan/scenarios/rows.js';
 import { whenReached } from '../../plan/season/season-questions.js';
 import { quantityName } from '../../words/quantity-names.js';
@@ -46,10 +47,12 @@ export function reachBox(view: SeasonView): TemplateResult {
           inputmode="decimal"
           autocomplete="off"
           size="6"
-          .value=${live(wanted)}
-          @change=${({ currentTarget }: Event) => {
-            if (currentTarget instanceof HTMLInputElement)
-              desk.ask({ wanted: currentTarget.value }, () => answer(view));
+          ${typedText(wanted)}
+          @input=${beginTyping}
+          @blur=${endTyping}
+          @change=${(event: Event) => {
+            const text = endTyping(event);
+            if (text !== null) desk.ask({ wanted: text }, () => answer(view));
           }}
         />
       </span>

@@ -113,6 +113,14 @@ export function handleGridFocus({ bench }: SheetView, { target }: FocusEvent): v
   bench.update();
 }
 
+/**
+ * WebKit scrolls to the text of a field alone, which may lie under the heads then: a field that Tab came to is shown
+ * whole. With Shift, WebKitGTK knows Tab by its place on the keyboard alone.
+ */
+export function handleGridKeyUp({ target, code }: KeyboardEvent): void {
+  if (code === 'Tab' && target instanceof HTMLInputElement) target.scrollIntoView({ block: 'nearest' });
+}
+
 /** A press opens a cell; with Shift it marks the block up to there. */
 export function handleGridPress(view: SheetView, event: MouseEvent): void {
   const { bench } = view;

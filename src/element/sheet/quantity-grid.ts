@@ -3,10 +3,11 @@ import type { GroupId, RowGroup, SheetRow } from '../../plan/scenarios/rows.js';
 import type { Scenario } from '../../plan/scenarios/document.js';
 import { quantityMeaning } from '../../words/quantity-meaning.js';
 import { ofGroups, rowName } from '../../words/sheet/row-name.js';
+import type { Words } from '../../words/words.js';
 import { cellDetail } from './cell-detail.js';
 import { gridCell } from './grid-cell.js';
 import type { GridCell } from './shown-cell.js';
-import { handleGridCopy, handleGridFocus, handleGridKey, handleGridPress } from './grid-events.js';
+import { handleGridCopy, handleGridFocus, handleGridKey, handleGridKeyUp, handleGridPress } from './grid-events.js';
 import type { GridPlace, GridShape } from './grid-moves.js';
 import { groupRow, headColumn } from './grid-state.js';
 import { columnRole, nameOf } from './scenario-names.js';
@@ -27,6 +28,7 @@ export function quantityGrid(view: SheetView): TemplateResult {
     @keydown=${(event: KeyboardEvent) => {
       handleGridKey(view, event);
     }}
+    @keyup=${handleGridKeyUp}
     @focusin=${(event: FocusEvent) => {
       handleGridFocus(view, event);
     }}
@@ -135,9 +137,9 @@ function bodyCell(view: SheetView, { row, scenario, isMarked }: BodyCell): Templ
 }
 
 /** A mark that the eye sees by its colour and its dot, in words. */
-function markText(say: (key: string) => string, { mark }: GridCell): TemplateResult | typeof nothing {
+function markText(say: Words['say'], { mark }: GridCell): TemplateResult | typeof nothing {
   return mark === 'by-hand' || mark === 'gives-way'
-    ? html`<span class="visually-hidden">, ${say(`sheet.${mark}`)}</span>`
+    ? html`<span class="visually-hidden">${say('mark.comma', { head: '', rest: say(`sheet.${mark}`) })}</span>`
     : nothing;
 }
 

@@ -51,22 +51,24 @@ it('a card of the week has a button for every day', async () => {
   );
 });
 
-it('a file that can be dropped can be chosen', async () => {
-  for (const panel of ['record', 'handout'] as const) {
-    const page = await openPlace(panel, 'open');
-    const [file] = page.all(`${places[panel].root} input[type="file"]`);
-    expect(file?.checkVisibility(), panel).to.equal(true);
-  }
+describe('a file that can be dropped can be chosen', () => {
+  for (const panel of ['record', 'handout'] as const)
+    it(panel, async () => {
+      const page = await openPlace(panel, 'open');
+      const [file] = page.all(`${places[panel].root} input[type="file"]`);
+      expect(file?.checkVisibility()).to.equal(true);
+    });
 });
 
-it('nothing else takes gestures for itself', async () => {
-  for (const panel of panelNames) {
-    const page = await openPlace(panel, 'open');
-    const taken = page
-      .all(`${places[panel].root} *`)
-      .filter((each) => each.checkVisibility() && getComputedStyle(each).touchAction === 'none');
-    expect(
-      taken.filter((each) => !each.matches('.grip')).map(({ outerHTML }) => outerHTML.slice(0, 100)),
-    ).to.deep.equal([]);
-  }
+describe('nothing else takes gestures for itself', () => {
+  for (const panel of panelNames)
+    it(panel, async () => {
+      const page = await openPlace(panel, 'open');
+      const taken = page
+        .all(`${places[panel].root} *`)
+        .filter((each) => each.checkVisibility() && getComputedStyle(each).touchAction === 'none');
+      expect(
+        taken.filter((each) => !each.matches('.grip')).map(({ outerHTML }) => outerHTML.slice(0, 100)),
+      ).to.deep.equal([]);
+    });
 });

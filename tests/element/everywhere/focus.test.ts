@@ -49,21 +49,39 @@ interface Walk {
   readonly isOut: boolean;
 }
 
+/** Firefox scrolls to what has the focus a little later. */
+async function comesInSight(page: SheetPage, control: Element): Promise<boolean> {
+  for (let frame = 0; frame < 6 && !isSeen(page, control); frame += 1) await nextFrame();
+  return isSeen(page, control);
+}
+
+/** One stop back, and on again the same way: on a busy machine Firefox now and then does not scroll at all. */
+async function comeAgain(key: 'Tab' | 'Shift+Tab'): Promise<void> {
+  const [turn, turnBack] = key === 'Tab' ? (['down', 'up'] as const) : (['up', 'down'] as const);
+  await sendShift(turn);
+  await sendKeys({ press: 'Tab' });
+  await sendShift(turnBack);
+  await sendKeys({ press: 'Tab' });
+}
+
+const sendShift = (way: 'down' | 'up'): Promise<void> => sendKeys(way === 'down' ? { down: 'Shift' } : { up: 'Shift' });
+
 /** From before a planner by Tab through all of it, and out again. */
 async function walk(page: SheetPage, most: number, key: 'Tab' | 'Shift+Tab'): Promise<Walk> {
   const [reached, hidden, bare] = [new Set<Element>(), new Set<string>(), new Set<string>()];
-  if (key === 'Shift+Tab') await sendKeys({ down: 'Shift' });
+  if (key === 'Shift+Tab') await sendShift('down');
   for (let press = 0; press < most; press += 1) {
     await sendKeys({ press: 'Tab' });
     const now = page.root.activeElement;
     if (!now) break;
     reached.add(now);
-    // Firefox scrolls to what has the focus a little later.
-    for (let frame = 0; frame < 6 && !isSeen(page, now); frame += 1) await nextFrame();
-    if (!isSeen(page, now)) hidden.add(named(now));
+    if (!(await comesInSight(page, now))) {
+      await comeAgain(key);
+      if (page.root.activeElement !== now || !(await comesInSight(page, now))) hidden.add(named(now));
+    }
     if (!hasOutline(now)) bare.add(named(now));
   }
-  if (key === 'Shift+Tab') await sendKeys({ up: 'Shift' });
+  if (key === 'Shift+Tab') await sendShift('up');
   return { reached, hidden: [...hidden], bare: [...bare], isOut: page.root.activeElement === null };
 }
 

@@ -15,6 +15,8 @@ plainly.replaceSync(`
     inline-size: max-content;
     background: var(--ground);
   }
+  /* As wide as it is: columns of equal width have no end in Firefox where nothing bounds them. */
+  .columns-box { inline-size: auto }
   .p-scroll { background: #fff }
   /* So high that no head of several rows reaches into the next one. */
   @media (min-width: 600px) { .p-days tr { block-size: 6em } }
@@ -22,6 +24,8 @@ plainly.replaceSync(`
   .bar::before, .grid td::before { content: none !important }
   .day[data-free='true'] { background: color-mix(in oklab, var(--line) 45%, transparent) !important }
   .grip { visibility: hidden }
+  /* Half of the last number of an axis stands beyond its end. */
+  .sweep-x:not(.choices) span { position: static !important; translate: none !important }
 `);
 
 /** Arrows, dots and single digits are no text to axe; their colour is that of the names and numbers beside them. */

@@ -109,6 +109,20 @@ describe('plans on this device', () => {
     expect(page.has('.put-back'), 'what was wiped stays wiped').to.equal(false);
   });
 
+  it('are kept and found where a browser has no list of its databases', async () => {
+    const has = Object.getOwnPropertyDescriptor(IDBFactory.prototype, 'databases');
+    if (!has) throw new Error('there is no list to take away');
+    Reflect.deleteProperty(IDBFactory.prototype, 'databases');
+    try {
+      const page = await openBox();
+      expect(page.textOf('.handout-keep')).to.contain('Nothing is kept on this device.');
+      await keeps(page, 'Spring');
+      expect(kept(await openBox())).to.deep.equal(['Spring']);
+    } finally {
+      Object.defineProperty(IDBFactory.prototype, 'databases', has);
+    }
+  });
+
   it('are none where the browser forbids it, which is told', async () => {
     const page = await openBox();
     const open = indexedDB.open.bind(indexedDB);
