@@ -45,6 +45,7 @@ export class FormPart {
   problems: readonly Problem[] = [];
   readonly #seat: FormSeat;
   #submitted: Plan | null = null;
+  #isHeard = false;
   /** What is to be put on the planner as soon as there is one. */
   #text = '';
 
@@ -58,7 +59,6 @@ export class FormPart {
       this.#submit();
     };
     host.addEventListener('plan-change', follow, { capture: true });
-    fireAsField(host);
     // Panels come and go between updates: what the browser is about to point to is looked for when it does.
     host.addEventListener('invalid', () => {
       this.#validate();
@@ -79,6 +79,9 @@ export class FormPart {
 
   /** Gives the form the plan on show, and whether it may be submitted. */
   update(): void {
+    // Not before: where a value is set early, there is nothing rendered yet.
+    if (!this.#isHeard) fireAsField(this.#seat.host);
+    this.#isHeard = true;
     this.#put();
     this.#submit();
     this.#validate();
