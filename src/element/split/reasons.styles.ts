@@ -26,7 +26,7 @@ export const reasonsStyles = css`
   }
 
   .panels > .cautions {
-    padding: 12px 16px;
+    padding: 12px var(--gutter);
   }
 
   .cautions .more {
