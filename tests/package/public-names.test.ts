@@ -30,7 +30,7 @@ const publicNames = {
 };
 
 const advice = `The public names have changed. Write it into shared/changelog.md, under Unreleased; "How to release" in
-DEVELOPERS.md says which version it needs. Then: npm run test:package -- -u tests/package/public-names.test.ts`;
+DEVELOPERS.md says which version it needs. Then: npm run test:package -- tests/package/public-names.test.ts -u`;
 
 test('the public names are those of tests/package/public-names.json', async () => {
   const text = await format(JSON.stringify(publicNames), { parser: 'json', printWidth: 120 });
