@@ -84,7 +84,7 @@ export const detailsStyles = css`
     padding-inline-start: 8px;
   }
 
-  @container numbers (inline-size >= 24em) {
+  @container planner (25.6em <= inline-size < 40em) or (inline-size >= 46em) {
     .why dl > div {
       grid-template-columns: 6em 1fr;
     }

@@ -27,6 +27,18 @@ describe.each(demoPages)('$path', ({ path, planners }) => {
     await close();
   });
 
+  test('has every picture and table of the week laid out', async () => {
+    const { page, close } = await web.open(path);
+    const sizes = await page.$$eval('weekwright-planner', (all) =>
+      all.flatMap(({ shadowRoot }) =>
+        Array.from(shadowRoot?.querySelectorAll('.ring, .week') ?? [], (each) => each.getBoundingClientRect().height),
+      ),
+    );
+    expect(sizes.length).toBeGreaterThanOrEqual(planners);
+    for (const height of sizes) expect(height).toBeGreaterThan(100);
+    await close();
+  });
+
   test('never has to be scrolled sideways', async () => {
     const { page, close } = await web.open(path, { width: 320 });
     for (const width of [320, 360, 768, 1280]) {

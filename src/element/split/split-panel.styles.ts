@@ -33,10 +33,6 @@ export const splitStyles = css`
     container: picture / inline-size;
   }
 
-  .right {
-    container: numbers / inline-size;
-  }
-
   /* Painted apart: what does not change while a slider moves is not painted again. */
   .answer,
   .ring,

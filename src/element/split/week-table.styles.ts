@@ -105,7 +105,8 @@ export const weekTableStyles = css`
   }
 
   /* Where it gets too narrow for five columns, the exact minutes are one question away: why is it 75? */
-  @container numbers (inline-size < 18em) {
+  /* By the planner's width: of a container of its own, Chromium may lay out nothing once a sheet that asks for it comes late. */
+  @container planner (inline-size < 19.5em) {
     .week .exact {
       display: none;
     }
@@ -123,7 +124,7 @@ export const weekTableStyles = css`
     }
   }
 
-  @container numbers (inline-size >= 27em) {
+  @container planner (28.8em <= inline-size < 40em) or (inline-size >= 51.5em) {
     .week .share {
       display: table-cell;
       inline-size: 13%;
