@@ -4,7 +4,7 @@ import { defaultReporter } from '@web/test-runner';
 import { builtPages } from './tools/built-pages.mjs';
 import { launcherOf } from './tools/launchers.mjs';
 import { moreCommands } from './tools/wtr-commands.mjs';
-import { countReporter, prebundle } from './tools/wtr-plugins.mjs';
+import { jsonReporter, prebundle } from './tools/wtr-plugins.mjs';
 
 // BROWSERS=chromium,firefox,webkit; Chromium alone is what every machine can get by itself.
 const wantedBrowsers = (process.env.BROWSERS ?? 'chromium').split(',');
@@ -25,6 +25,6 @@ export default {
   // For busy machines: what takes this long is broken.
   testFramework: { config: { timeout: 20_000 } },
   testsFinishTimeout: 600_000,
-  reporters: [defaultReporter(), countReporter(`${rootDir}reports/element.json`)],
+  reporters: [defaultReporter(), jsonReporter(`${rootDir}reports/element.json`)],
   filterBrowserLogs: ({ args }) => !String(args[0]).startsWith('Lit is in dev mode'),
 };

@@ -1,43 +1,76 @@
-// `npm test`: builds, runs every suite, and closes with the line that counts. BROWSERS=chromium,firefox,webkit adds engines.
+// `npm test`: builds, runs every suite, names what failed, and closes with the line that counts.
+// `npm test -- firefox webkit`: the element and built pages in these engines too.
 import { spawnSync } from 'node:child_process';
 import { readFileSync, rmSync } from 'node:fs';
+import { relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
-
-process.env.BROWSERS ??= 'chromium';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-function npmRun(script, ...options) {
-  console.log(`\n== ${script}`);
+// What goes through every state of every panel (tests/element/everywhere) takes ten minutes an engine, and is left to the
+// first one here; `npm run test:browsers` has it in all.
+const inOtherEngines = [
+  'tests/element/*.test.ts',
+  'tests/element/!(everywhere)/**/*.test.ts',
+  'tests/browsers/**/*.test.ts',
+];
+
+const firstBrowsers = process.env.BROWSERS ?? 'chromium';
+
+function npmRun(script, options = [], browsers = firstBrowsers) {
+  console.log(`\n== ${script} ${options.join(' ')}`);
   const shell = process.platform === 'win32';
+  const env = { ...process.env, BROWSERS: browsers };
   return (
-    spawnSync('npm', ['run', '--silent', script, '--', ...options], { cwd: root, stdio: 'inherit', shell }).status === 0
+    spawnSync('npm', ['run', '--silent', script, '--', ...options], { cwd: root, stdio: 'inherit', shell, env })
+      .status === 0
   );
 }
 
-/** A suite that breaks without naming a failed test counts as one. */
-function count(script, options, file = `reports/${script.replace('test:', '')}.json`) {
-  rmSync(root + file, { force: true });
-  const isFine = npmRun(script, ...options(file));
+/** A suite that breaks without a report of what failed counts as one failure. */
+function count(title, report, run) {
+  rmSync(root + report, { force: true });
+  const isFine = run();
   try {
-    const { numPassedTests: passed, numFailedTests: failed } = JSON.parse(readFileSync(root + file, 'utf8'));
-    return { passed, failed: isFine ? failed : Math.max(1, failed) };
+    const { numPassedTests: passed, testResults } = JSON.parse(readFileSync(root + report, 'utf8'));
+    const failures = testResults.flatMap(failuresOf).map((failure) => `${title}: ${failure}`);
+    return { passed, failures: isFine || failures.length > 0 ? failures : [`${title}: broke`] };
   } catch {
-    return { passed: 0, failed: 1 };
+    return { passed: 0, failures: [`${title}: left no report`] };
   }
 }
 
-const vitestOptions = (file) => ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
+/** What failed in a file, each with the first line of why; vitest tells of a file that broke outside of its tests apart. */
+function failuresOf({ name, status, message, assertionResults }) {
+  const failed = assertionResults.filter((each) => each.status === 'failed');
+  const broken = status === 'failed' && failed.length === 0;
+  const told = broken ? [{ fullName: 'the file as a whole', failureMessages: [message] }] : failed;
+  return told.map(
+    ({ fullName, failureMessages: [why = ''] }) => `${relative(root, name)}: ${fullName}\n    ${why.split('\n')[0]}`,
+  );
+}
 
-const counts = npmRun('build')
-  ? [
-      count('test:core', vitestOptions),
-      count('test:package', vitestOptions),
-      count('test:browsers', () => [], 'reports/element.json'),
-      count('test:pages', vitestOptions),
-    ]
-  : [{ passed: 0, failed: 1 }];
+function inNode(suite) {
+  const report = `reports/${suite}.json`;
+  const options = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+  return count(suite, report, () => npmRun(`test:${suite}`, options));
+}
 
-const sum = (key) => counts.reduce((total, each) => total + each[key], 0);
-console.log(`\n${sum('passed')} passed, ${sum('failed')} failed`);
-process.exitCode = sum('failed') > 0 || sum('passed') === 0 ? 1 : 0;
+/** In `reports/element.json`, whatever the engine: see web-test-runner.config.mjs. */
+const inBrowser = (browsers, ...options) =>
+  count(browsers, 'reports/element.json', () => npmRun('test:browsers', options, browsers));
+
+const everything = () => [
+  inNode('core'),
+  inNode('package'),
+  inBrowser(firstBrowsers),
+  inNode('pages'),
+  ...process.argv.slice(2).map((engine) => inBrowser(engine, '--files', ...inOtherEngines)),
+];
+
+const counts = npmRun('build') ? everything() : [{ passed: 0, failures: ['build'] }];
+const passed = counts.reduce((sum, each) => sum + each.passed, 0);
+const failures = counts.flatMap((each) => each.failures);
+if (failures.length > 0) console.log(`\n== failed\n${failures.join('\n')}`);
+console.log(`\n${passed} passed, ${failures.length} failed`);
+process.exitCode = failures.length > 0 || passed === 0 ? 1 : 0;

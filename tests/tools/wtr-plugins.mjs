@@ -29,15 +29,36 @@ export function prebundle(...specifiers) {
   };
 }
 
-/** Leaves the counts of a run in a file, as vitest's own JSON reporter does. */
-export function countReporter(path) {
+/** Leaves what came of a run in a file, in as much as is used of the form of vitest's own JSON reporter. */
+export function jsonReporter(path) {
   return {
     onTestRunFinished({ sessions }) {
-      const all = (suite) => [...suite.tests, ...suite.suites.flatMap(all)];
-      const tests = sessions.flatMap(({ testResults }) => (testResults ? all(testResults) : []));
-      const numPassedTests = tests.filter(({ passed }) => passed).length;
+      const testResults = sessions.map((session) => ({
+        name: session.testFile,
+        assertionResults: assertionsOf(session),
+      }));
+      const counted = (wanted) =>
+        testResults.flatMap((file) => file.assertionResults).filter(({ status }) => status === wanted);
+      const [numPassedTests, numFailedTests] = [counted('passed').length, counted('failed').length];
       mkdirSync(dirname(path), { recursive: true });
-      writeFileSync(path, JSON.stringify({ numPassedTests, numFailedTests: tests.length - numPassedTests }));
+      writeFileSync(path, JSON.stringify({ numPassedTests, numFailedTests, testResults }));
     },
   };
 }
+
+/** Every test of a file by its whole name; a file that breaks outside of its tests has failed once more. */
+function assertionsOf({ testResults, errors, passed }) {
+  const all = (suite, names = []) => [
+    ...suite.tests.map((test) => assertion([...names, test.name], test.passed, test.error)),
+    ...suite.suites.flatMap((inner) => all(inner, [...names, inner.name])),
+  ];
+  const told = testResults ? all(testResults) : [];
+  const isTold = passed || told.some(({ status }) => status === 'failed');
+  return isTold ? told : [...told, assertion(['the file as a whole'], false, errors?.[0])];
+}
+
+const assertion = (names, passed, error) => ({
+  fullName: names.join(' > '),
+  status: passed ? 'passed' : 'failed',
+  failureMessages: error?.message ? [error.message] : [],
+});
