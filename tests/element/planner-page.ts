@@ -1,10 +1,11 @@
 // The planner as a person meets it, so that tests read as what somebody does and sees.
-import { expect, fixture, nextFrame } from '@open-wc/testing';
-import { sendKeys, sendMouse } from '@web/test-runner-commands';
+import { expect, fixture } from '@open-wc/testing';
+import { sendKeys } from '@web/test-runner-commands';
 import '../../src/define.js';
 import type { WeekwrightPlanner } from '../../src/index.js';
 import type { CategoryId } from '../../src/training/method/ids.js';
 import './page-focus.js';
+import { clickOn } from './sure-click.js';
 import { collapsed } from './text.js';
 
 export type NumberFieldName = 'hours' | 'strengthCap';
@@ -157,7 +158,7 @@ export class PlannerPage {
 
   /** Presses with the mouse in the middle of what is there. */
   async click(target: Element): Promise<this> {
-    await sendMouse({ type: 'click', position: await middleOf(target) });
+    await clickOn(target);
     return this.settled();
   }
 
@@ -182,23 +183,6 @@ export class PlannerPage {
 
   hasFocus(element: Element | undefined): boolean {
     return this.root.activeElement === element;
-  }
-}
-
-function middle(target: Element): [number, number] {
-  target.scrollIntoView({ block: 'center' });
-  const { left, top, width, height } = target.getBoundingClientRect();
-  return [Math.round(left + width / 2), Math.round(top + height / 2)];
-}
-
-/** Where something is once it stands still: panels above it may still be coming. */
-async function middleOf(target: Element): Promise<[number, number]> {
-  for (;;) {
-    const before = middle(target);
-    await nextFrame();
-    await nextFrame();
-    const now = middle(target);
-    if (now.join() === before.join()) return now;
   }
 }
 
