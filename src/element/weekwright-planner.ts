@@ -29,7 +29,7 @@ import { Week } from './week.js';
  *
  * @slot - Shown until the planner is ready, and where scripts do not run: a small table, a sentence, a link.
  * @slot method - A `<script type="application/json">` with the coach's own method.
- * @slot logo - Whose page it is, in front of the panels: a picture, a name.
+ * @slot logo - Whose page it is, in front of the panels and on handouts: a picture, a name. Hidden, it is on handouts alone.
  * @slot header - In front of the panels, beside the logo: a heading, a sentence.
  * @slot contact - Whom to ask, behind the panels.
  * @slot footer - Behind the panels: a note, a link.

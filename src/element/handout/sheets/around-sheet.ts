@@ -10,6 +10,8 @@ export interface SheetGround {
   readonly words: Words;
   readonly method: Method;
   readonly texts: HandoutTexts;
+  /** Whose page it is, in pieces: pictures, and a name. */
+  readonly logo: readonly Element[];
   /** ISO date of the day it is handed over. */
   readonly today: string;
 }
@@ -23,7 +25,7 @@ interface SheetHead {
 
 /** The first page of a handout: whom it is for, what it is, its content, the cautions, and whom to ask. */
 export function aroundSheet(
-  { words, method, texts: { runner, contact, note }, today }: SheetGround,
+  { words, method, texts: { runner, contact, note }, logo, today }: SheetGround,
   { over, title, lead }: SheetHead,
   content: TemplateResult,
 ): TemplateResult {
@@ -33,6 +35,7 @@ export function aroundSheet(
       ${above.length === 0 ? nothing : html`<p class="p-over">${above.map((text) => html`<span>${text}</span>`)}</p>`}
       <h3>${title}</h3>
       <p class="p-lead">${lead}</p>
+      ${logo.length === 0 ? nothing : html`<div class="p-logo">${logo}</div>`}
     </header>
     ${content} ${note === '' ? nothing : html`<p class="p-note">${note}</p>`}
     <div>

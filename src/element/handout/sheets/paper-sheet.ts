@@ -5,13 +5,17 @@ import { today } from '../../today.js';
 import { isWeek } from '../handout-fields.js';
 import type { HandoutView } from '../handout-view.js';
 import type { SheetGround } from './around-sheet.js';
+import { logoPieces } from './logo.js';
 import { seasonSheet } from './season-sheet.js';
 import { weekSheet } from './week-sheet.js';
 
 /** What is printed, and shown before. */
 export function paperSheet(view: HandoutView): TemplateResult {
-  const { words, method, plan, told, weeks, desk } = view;
-  const ground: SheetGround = { words, method, texts: desk.texts, today: today() };
+  const { words, method, plan, told, weeks, desk, host } = view;
+  const logo = logoPieces(host, () => {
+    desk.update();
+  });
+  const ground: SheetGround = { words, method, texts: desk.texts, logo, today: today() };
   const sheet =
     isWeek(view) || !plan.season
       ? weekSheet(ground, weekText(words, method, { week: weeks(desk.choices.start), told }))

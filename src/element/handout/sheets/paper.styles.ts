@@ -65,7 +65,30 @@ export const paperStyles = css`
 
   .paper header {
     display: grid;
-    gap: 0.15em;
+    grid-template-columns: minmax(0, 1fr) auto;
+    row-gap: 0.15em;
+  }
+
+  .paper header > :not(.p-logo) {
+    grid-column: 1;
+  }
+
+  .paper .p-logo {
+    grid-area: 1 / 2 / span 3;
+    display: flex;
+    align-items: center;
+    gap: 0.6em;
+    max-inline-size: 15em;
+    margin-inline-start: 1.5em;
+    align-self: start;
+  }
+
+  .paper .p-logo > :is(canvas, svg) {
+    flex: none;
+    block-size: 3.4em;
+    inline-size: auto;
+    max-inline-size: 15em;
+    object-fit: contain;
   }
 
   .paper .p-over {
