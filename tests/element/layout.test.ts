@@ -48,6 +48,15 @@ describe('a planner fits', () => {
         expect(misfits(page)).to.deep.equal([]);
       });
 
+  for (const lang of ['en', 'de', 'fr', 'es', 'ar'])
+    it(`into a phone beside the margins of a page that has larger type, ${lang}`, async () => {
+      const page = await openIn(280, `lang="${lang}" hours="9.75" phase="off-season" event="longer"`);
+      page.element.style.font = '20px serif';
+      await open(page);
+      expect(page.element.scrollWidth).to.be.at.most(page.element.clientWidth);
+      expect(misfits(page)).to.deep.equal([]);
+    });
+
   for (const holder of ['<dialog open>', '<div style="display: flex">', '<div style="float: left">'])
     it(`into what takes the width of its content: ${holder}`, async () => {
       const page = await openPlanner();

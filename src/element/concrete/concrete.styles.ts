@@ -20,13 +20,10 @@ export const concreteStyles = css`
 
   /* Where a label and its field do not fit beside each other, one goes under the other. */
   .concrete-inputs .field {
-    display: flex;
-    flex-wrap: wrap;
     justify-content: space-between;
   }
 
   .concrete-inputs .field > :is(.hint, input[type='range']) {
-    flex: 1 0 100%;
     max-inline-size: 100%;
   }
 

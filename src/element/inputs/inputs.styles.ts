@@ -8,8 +8,8 @@ export const inputsStyles = css`
   }
 
   .field {
-    display: grid;
-    grid-template-columns: minmax(min-content, 1fr) auto;
+    display: flex;
+    flex-wrap: wrap;
     align-items: center;
     column-gap: 8px;
   }
@@ -18,9 +18,13 @@ export const inputsStyles = css`
     font-weight: 600;
   }
 
+  /* In two lines beside its value; above it where its longest word leaves no room. */
+  .inputs label {
+    flex: 1;
+  }
+
   .field > select {
     max-inline-size: 10.5em;
-    inline-size: 100%;
   }
 
   .entry {
@@ -64,10 +68,8 @@ export const inputsStyles = css`
     line-height: 1;
   }
 
-  .field input[type='range'],
-  .field .hint,
-  .field .ticks {
-    grid-column: 1 / -1;
+  .field > :is(input[type='range'], .hint, .ticks) {
+    flex: 1 0 100%;
   }
 
   .hint {

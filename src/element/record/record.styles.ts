@@ -49,14 +49,10 @@ export const recordStyles = css`
   }
 
   .record-fields .field {
-    display: flex;
-    align-items: center;
-    flex-wrap: wrap;
-    gap: 4px 8px;
+    row-gap: 4px;
   }
 
   .record-fields .hint {
-    flex: 1 0 100%;
     min-block-size: 0;
   }
 

@@ -111,10 +111,16 @@ export const weekTableStyles = css`
       display: none;
     }
     .week .planned {
-      inline-size: 18%;
+      padding-inline: 0;
+    }
+    .week td.planned {
+      font-size: 1em;
     }
     .week .sessions {
       inline-size: 43%;
+    }
+    .week tbody .kind {
+      font-size: 0.8125em;
     }
     .week .kind > span {
       gap: 4px;

@@ -119,6 +119,7 @@ export const strengthStyles = css`
 
   /* The names of movements are long. */
   .exercise .field {
+    display: grid;
     grid-template-columns: auto minmax(0, 1fr);
   }
 
