@@ -50,6 +50,8 @@ export const baseStyles = css`
     font-variant-numeric: tabular-nums lining-nums;
     line-height: 1.4;
     text-align: start;
+    /* Words of eight letters and fewer go to the next line whole, where there are hyphens. */
+    hyphenate-limit-chars: 9;
     accent-color: var(--accent);
   }
 

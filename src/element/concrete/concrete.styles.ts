@@ -19,10 +19,6 @@ export const concreteStyles = css`
   }
 
   /* Where a label and its field do not fit beside each other, one goes under the other. */
-  .concrete-inputs .field {
-    justify-content: space-between;
-  }
-
   .concrete-inputs .field > :is(.hint, input[type='range']) {
     max-inline-size: 100%;
   }

@@ -11,6 +11,7 @@ export const inputsStyles = css`
     display: flex;
     flex-wrap: wrap;
     align-items: center;
+    justify-content: space-between;
     column-gap: 8px;
   }
 
@@ -68,8 +69,8 @@ export const inputsStyles = css`
     line-height: 1;
   }
 
-  .field > :is(input[type='range'], .hint, .ticks) {
-    flex: 1 0 100%;
+  .field > :is(.hint, .ticks) {
+    inline-size: 100%;
   }
 
   .hint {

@@ -49,6 +49,7 @@ export const recordStyles = css`
   }
 
   .record-fields .field {
+    justify-content: start;
     row-gap: 4px;
   }
 

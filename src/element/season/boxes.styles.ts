@@ -58,7 +58,7 @@ export const seasonBoxesStyles = css`
   }
 
   .season-fields .wide > select {
-    max-inline-size: 24em;
+    max-inline-size: min(24em, 100%);
   }
 
   .phase-acts button {

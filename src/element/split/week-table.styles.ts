@@ -27,7 +27,6 @@ export const weekTableStyles = css`
   .week .kind {
     text-align: start;
     padding-inline: 0;
-    overflow-wrap: break-word;
     hyphens: auto;
   }
 
@@ -121,9 +120,6 @@ export const weekTableStyles = css`
     }
     .week tbody .kind {
       font-size: 0.8125em;
-    }
-    .week .kind > span {
-      gap: 4px;
     }
     .week select {
       padding-inline-start: 4px;

@@ -124,7 +124,7 @@ export const strengthStyles = css`
   }
 
   .exercise .field > select {
-    max-inline-size: 24em;
+    max-inline-size: min(24em, 100%);
   }
 
   .rest {
