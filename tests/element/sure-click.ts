@@ -8,7 +8,8 @@ const eventTypes = ['pointerdown', 'mousedown', 'pointerup', 'mouseup', 'click']
 export async function clickOn(target: Element): Promise<void> {
   for (let attempt = 0; attempt < 3; attempt += 1) {
     const fallen = await clickOnce(target);
-    if (fallen === null) return;
+    // What is gone meanwhile needs no second click.
+    if (fallen === null || !target.isConnected) return;
     console.log(`A click fell on ${fallen} for ${named(target)}.`);
   }
   throw new Error(`every click on ${named(target)} falls on something else`);
