@@ -88,6 +88,16 @@ describe('the logo of a handout', () => {
     expect(shown.width / shown.height).to.be.closeTo(2, 0.1);
   });
 
+  it('leaves the rules of a drawing to the page', async () => {
+    const rules =
+      '<svg slot="logo" viewBox="0 0 9 9"><style>path { fill: rgb(0, 0, 128) }</style><path d="M0 0h9"/></svg>';
+    const page = await openWith(rules);
+    const [svg] = await printedLogo(page);
+    expect([...(svg?.children ?? [])].map(nameOf)).to.deep.equal(['path']);
+    expect(svg?.querySelector('path')?.style.fill).to.equal('rgb(0, 0, 128)');
+    expect(page.all('.p-logo style')).to.deep.equal([]);
+  });
+
   it('leaves out what the page hides, as one of two for light and dark', async () => {
     const page = await openWith(`${image('for dark pages', 'style="display: none"')}${image('for light pages')}`);
     expect((await printedLogo(page)).map(({ ariaLabel }) => ariaLabel)).to.deep.equal(['for light pages']);

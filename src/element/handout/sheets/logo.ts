@@ -87,6 +87,8 @@ function painted(drawing: SVGSVGElement): Element {
     if (original) paint(each, original);
   });
   copy.style.removeProperty('display');
+  // Their rules would reach all of the planner; what they paint is on the copies by now.
+  for (const each of copy.querySelectorAll('script, style')) each.remove();
   return copy;
 }
 
