@@ -14,9 +14,8 @@ import type { HandoutView } from './handout-view.js';
 import { papers } from './print/papers.js';
 import { printSheet } from './print/print-frame.js';
 import { fileName, saveAs, type Saved } from '../parts/save-as.js';
-import { paperStyles } from './sheets/paper.styles.js';
-import { seasonSheetStyles } from './sheets/season-sheet.styles.js';
 import { paperSheet } from './sheets/paper-sheet.js';
+import { sheetStyles } from './sheets/sheet-styles.js';
 
 /** Prints the sheet on show. */
 export async function print(view: HandoutView, place: HTMLElement): Promise<void> {
@@ -24,7 +23,7 @@ export async function print(view: HandoutView, place: HTMLElement): Promise<void
   const isPrinted = await printSheet({
     place,
     content: paperSheet(view),
-    styles: paperStyles.cssText + seasonSheetStyles.cssText,
+    styles: sheetStyles.map(({ cssText }) => cssText).join(''),
     paper: papers[desk.choices.paper],
     title: titleOf(view),
     language: words.language,
