@@ -113,6 +113,23 @@ describe('the logo of a handout', () => {
     expect(page.find('.paper .p-logo svg').getBoundingClientRect().height).to.be.greaterThan(10);
   });
 
+  it('stands above the title on a phone, and beside it where there is room', async () => {
+    const page = await openWith(
+      `<div slot="logo">${drawing.replace('slot="logo"', '')} Lowmere Lamplighters by the Water</div>`,
+    );
+    const [logo, title] = [page.find('.p-logo'), page.find('.paper h3')];
+    for (const [width, isBeside] of [
+      ['340px', false],
+      ['780px', true],
+    ] as const) {
+      page.element.style.inlineSize = width;
+      await page.settled();
+      const [around, beside] = [logo.getBoundingClientRect(), title.getBoundingClientRect()];
+      expect(isBeside ? around.left >= beside.right : around.bottom <= beside.top, width).to.equal(true);
+      expect(title.clientWidth, width).to.be.greaterThan(200);
+    }
+  });
+
   it('does without a picture that does not load, and has one that comes late', async () => {
     const page = await openWith(`<img slot="logo" alt="A lamp" src="data:image/png;base64,none">${name}`);
     expect((await printedLogo(page)).map(nameOf)).to.deep.equal(['b']);

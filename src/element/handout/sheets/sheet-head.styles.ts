@@ -4,7 +4,7 @@ import { css } from 'lit';
 export const sheetHeadStyles = css`
   .paper header {
     display: grid;
-    grid-template-columns: minmax(0, 1fr) auto;
+    grid-template-columns: minmax(0, 1fr) fit-content(45%);
     row-gap: 0.15em;
   }
 
@@ -42,5 +42,18 @@ export const sheetHeadStyles = css`
     font-size: 1.75em;
     font-weight: 700;
     line-height: 1.15;
+  }
+
+  /* On a phone: the logo above. */
+  @container (max-width: 36em) {
+    .paper header {
+      display: flex;
+      flex-direction: column;
+    }
+
+    .paper .p-logo {
+      order: -1;
+      margin-inline-start: 0;
+    }
   }
 `;
