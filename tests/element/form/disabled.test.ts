@@ -157,7 +157,7 @@ const panelTexts = (page: FormPage): string[] => page.texts('.panels > *');
 
 /** Until nothing more is worked out in boxes that were opened. */
 async function restful(page: FormPage): Promise<void> {
-  for (let before: string[] = []; before.join() !== panelTexts(page).join(); await aTimeout(1000))
+  for (let before: string[] = []; before.join() !== panelTexts(page).join(); await aTimeout(2500))
     before = panelTexts(page);
 }
 
