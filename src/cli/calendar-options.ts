@@ -36,8 +36,8 @@ const timesIn = ({ at, early = usualEarly }: Session['options']): DayTimes | nul
   at === undefined ? null : { usual: at, early };
 
 const tooLong = (path: string, text: string | undefined, most: number): Problem[] =>
-  text !== undefined && text.trim().length > most
-    ? [{ path, value: text.trim().length, code: 'too-long', allowed: { most } }]
+  text !== undefined && Array.from(text.trim()).length > most
+    ? [{ path, value: Array.from(text.trim()).length, code: 'too-long', allowed: { most } }]
     : [];
 
 const noTime = (path: string, value: string | undefined): Problem[] =>

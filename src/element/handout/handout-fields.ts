@@ -80,4 +80,6 @@ function noteField(view: HandoutView): TemplateResult {
 }
 
 const tooLong = (path: string, value: string, most: number): Problem | undefined =>
-  value.length > most ? { path, value: value.slice(0, 40), code: 'too-long', allowed: { most } } : undefined;
+  Array.from(value).length > most
+    ? { path, value: value.slice(0, 40), code: 'too-long', allowed: { most } }
+    : undefined;

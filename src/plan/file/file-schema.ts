@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { categoryIds } from '../../training/method/ids.js';
-import { between, wholeBetween } from '../../training/method/schema-parts.js';
+import { between, characters, wholeBetween } from '../../training/method/schema-parts.js';
 import { recordLimits } from '../../training/record/done-session.js';
 import { toldForChecksSchema } from '../checks/checks-plan-schema.js';
 import { runningRequestSchema } from '../running/running-plan-schema.js';
@@ -16,7 +16,7 @@ import { handoutLimits, type PlanFileDocument } from './document.js';
  */
 
 const { minutes, effort, sessions } = recordLimits;
-const upTo = (most: number) => v.optional(v.pipe(v.string(), v.maxLength(most)));
+const upTo = (most: number) => v.optional(v.pipe(v.string(), characters(most)));
 
 const doneSession = v.strictObject({
   date: v.pipe(v.string(), v.regex(/^\d{4}-\d{2}-\d{2}$/)),

@@ -69,7 +69,7 @@ const upTo =
   (most: number): Reader<string> =>
   (value, place) => {
     const read = text(value, place);
-    if (typeof read !== 'string' || read.length <= most) return read;
+    if (typeof read !== 'string' || Array.from(read).length <= most) return read;
     place.problems.push({ path: place.path, value: read.slice(0, 40), code: 'too-long', allowed: { most } });
     return read;
   };

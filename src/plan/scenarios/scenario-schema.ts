@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { categoryIds, eventIds, levelIds, phaseIds } from '../../training/method/ids.js';
 import { minutes } from '../../training/method/schema.js';
-import { formula, name } from '../../training/method/schema-parts.js';
+import { characters, formula, name } from '../../training/method/schema-parts.js';
 import { object, strictObject } from '../strict-object.js';
 import { wishesSchema } from '../week/wishes-schema.js';
 import { mostScenarios, scenarioLimits, unusableKeys } from './document.js';
@@ -23,9 +23,9 @@ const formulas = v.optional(
 );
 
 const id = v.pipe(v.string(), v.regex(/^[A-Za-z0-9_-]{1,40}$/));
-const shownName = v.optional(v.pipe(v.string(), v.maxLength(scenarioLimits.name)), '');
+const shownName = v.optional(v.pipe(v.string(), characters(scenarioLimits.name)), '');
 // A hundred rules are the most of a method.
-const rulesOff = v.optional(list(v.pipe(v.string(), v.maxLength(40)), 100), () => []);
+const rulesOff = v.optional(list(v.pipe(v.string(), characters(40)), 100), () => []);
 
 const scenarioWith = <T extends v.GenericSchema>(season: T) =>
   strictObject({
@@ -56,7 +56,7 @@ export const sheetWith = <T extends v.GenericSchema>(season: T) =>
   strictObject({
     format: v.literal('weekwright-sheet'),
     version: v.literal(1),
-    method: v.pipe(v.string(), v.maxLength(40)),
+    method: v.pipe(v.string(), characters(40)),
     formulas,
     rows: v.optional(list(strictObject({ id: name, name: shownName, formula }), scenarioLimits.rows), () => []),
     rulesOff,

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { checkGroupIds, edgeInputs, measureIds } from './check-rules.js';
 import { categoryIds, levelIds, phaseIds } from './ids.js';
-import { between, founded, idPattern, text, wholeBetween } from './schema-parts.js';
+import { between, characters, founded, idPattern, text, wholeBetween } from './schema-parts.js';
 
 const id = v.pipe(v.string(), v.regex(idPattern));
 const number = between(-100_000, 100_000);
@@ -39,7 +39,7 @@ const hasLetters =
 /** Words that are there: a clinic can change what is said, not leave it unsaid, nor say something else's words. */
 const wording = <T extends string>(key: T) =>
   v.optional(
-    v.union([v.pipe(v.string(), v.regex(hasLetters), v.maxLength(1000)), v.strictObject({ key: v.literal(key) })]),
+    v.union([v.pipe(v.string(), v.regex(hasLetters), characters(1000)), v.strictObject({ key: v.literal(key) })]),
   );
 
 const cautions = v.strictObject({

@@ -39,7 +39,11 @@ describe('file.schema.json refuses, as the reader does,', () => {
     [{ colour: 'red' }],
     [{ sheet: undefined }],
     [{ name: 'x'.repeat(61) }],
+    [{ name: '🏃'.repeat(61) }],
+    [sheet({ rulesOff: ['🏃'.repeat(41)] })],
+    [sheet({ scenarios: [{ name: '🏃'.repeat(61) }] })],
     [{ handout: { note: 'x'.repeat(1001) } }],
+    [{ handout: { note: '🏃'.repeat(1001) } }],
     [{ handout: [] }],
     [{ running: [] }],
     [{ running: { age: 4 } }],
@@ -92,8 +96,7 @@ describe('file.schema.json refuses, as the reader does,', () => {
 
 describe('file.schema.json cannot say', () => {
   test.each<readonly [changes: object, problem: string]>([
-    // JSON Schema counts characters, JavaScript halves of those outside the first 65,536.
-    [{ name: '🏃'.repeat(60) }, 'name: too-long'],
+    [sheet({ rulesOff: ['🏃'.repeat(40)] }), 'sheet.rulesOff[0]: unknown-name'],
     [{ onShow: 'c' }, 'onShow: not-one-of'],
     [{ record: [{ ...session, date: '2026-02-30' }] }, 'record[0].date: no-date'],
     [{ running: { race: { metres: 5000, seconds: 60 } } }, 'running.race.seconds: out-of-range'],

@@ -174,6 +174,9 @@ describe.each(Object.entries(rows))('%s', (_, faults) => {
 describe('what is at the limits is read:', () => {
   test.each([
     { name: 'x'.repeat(60) },
+    // Each of these is two units to JavaScript, and one character to a reader and to JSON Schema.
+    { name: '🏃'.repeat(60) },
+    { handout: { runner: '🏃'.repeat(60), contact: '🏃'.repeat(200), note: '🏃'.repeat(1000) } },
     { handout: { runner: 'x'.repeat(60), contact: 'x'.repeat(200), note: 'x'.repeat(1000) } },
     record({ minutes: 1, effort: 0 }),
     record({ minutes: 1440, effort: 10 }),
