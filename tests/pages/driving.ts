@@ -66,3 +66,11 @@ export async function askWhy(page: Page): Promise<string> {
 export function planOf(page: Page) {
   return page.$eval('weekwright-planner', (planner) => planner.plan);
 }
+
+/** A week that takes long is solved in a worker of its own, each from this file: README, “Under a content policy”. */
+const worker = /\/weekwright-week-worker\.js$/;
+
+/** What was asked for a second time. */
+export function askedAgain(requests: readonly string[]): string[] {
+  return requests.filter((url, place) => requests.indexOf(url) !== place && !worker.test(url));
+}
