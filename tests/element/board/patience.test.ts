@@ -10,6 +10,11 @@ function solver() {
   const patient = new PatientSolver(() => arrivals.push(performance.now()), 6);
   return { patient, arrivals };
 }
+function duration(act: () => void): number {
+  const start = performance.now();
+  act();
+  return performance.now() - start;
+}
 const patience = { timeout: 15_000 };
 
 /** A worker that cannot be had: the page forbids it, or the file is not there. */
@@ -58,17 +63,19 @@ describe('a week that takes long', () => {
     expect(patient.solve(problem)).to.equal(patient.solve(problem));
   });
 
-  it('keeps the page for a part of a frame only', () => {
+  it('keeps the page for a small part of what it takes', () => {
     const { patient } = solver();
-    const waits = [0, 1, 2, 3].map((which) => {
+    // Held against the whole of it here and now: the machine may be slow, or busy with other things.
+    const parts = [0, 1, 2, 3].map((which) => {
       const problem = hardProblem(which);
-      const start = performance.now();
-      expect(patient.solve(problem).state).to.equal('looking');
-      return performance.now() - start;
+      const whole = duration(() => solveWeek(problem));
+      const first = duration(() => {
+        expect(patient.solve(problem).state).to.equal('looking');
+      });
+      return first / whole;
     });
     patient.stop();
-    // The least of some: the machine may be busy with other things.
-    expect(Math.min(...waits), waits.join()).to.be.lessThan(40);
+    expect(Math.min(...parts), parts.join()).to.be.lessThan(0.2);
   });
 
   it('stopped it never arrives', async () => {
