@@ -1,6 +1,6 @@
 // `npm test`: builds, runs every suite, names what failed, and closes with the line that counts.
-// `npm test -- firefox webkit`: the element and built pages in these engines too. With a DEADLINE, in seconds since 1970, an
-// engine for which there would be no time is left out, and named.
+// `npm test -- firefox webkit`: the element and built pages in these engines too. With a DEADLINE, in seconds since 1970,
+// what there would be no time for in an engine is left out, and named.
 import { spawnSync } from 'node:child_process';
 import { readFileSync, rmSync } from 'node:fs';
 import { relative } from 'node:path';
@@ -8,12 +8,16 @@ import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-// What goes through every state of every panel (tests/element/everywhere) takes ten minutes an engine, and is left to the
-// first one here; `npm run test:browsers` has it in all.
+// In another engine, what differs most from engine to engine comes first. What goes through every state of every panel
+// (tests/element/everywhere) takes ten minutes an engine, and is left to the first one here; `npm run test:browsers` has it
+// in all. How long each takes at most, as a share of what the first engine took with everything:
 const inOtherEngines = [
-  'tests/element/*.test.ts',
-  'tests/element/!(everywhere)/**/*.test.ts',
-  'tests/browsers/**/*.test.ts',
+  {
+    part: 'the element, forms and the built pages',
+    share: 0.5,
+    files: ['tests/element/*.test.ts', 'tests/element/form/**/*.test.ts', 'tests/browsers/**/*.test.ts'],
+  },
+  { part: 'the panels', share: 1, files: ['tests/element/!(everywhere|form)/**/*.test.ts'] },
 ];
 
 const firstBrowsers = process.env.BROWSERS ?? 'chromium';
@@ -41,15 +45,22 @@ function count(title, report, run) {
   }
 }
 
-/** What failed in a file, each with the first line of why; vitest tells of a file that broke outside of its tests apart. */
+/** What failed in a file, each with how its reason begins; vitest tells of a file that broke outside of its tests apart. */
 function failuresOf({ name, status, message, assertionResults }) {
   const failed = assertionResults.filter((each) => each.status === 'failed');
   const broken = status === 'failed' && failed.length === 0;
   const told = broken ? [{ fullName: 'the file as a whole', failureMessages: [message] }] : failed;
-  return told.map(
-    ({ fullName, failureMessages: [why = ''] }) => `${relative(root, name)}: ${fullName}\n    ${why.split('\n')[0]}`,
+  return told.map(({ fullName, failureMessages: [why = ''] }) =>
+    [`${relative(root, name)}: ${fullName}`, ...beginning(why)].join('\n    '),
   );
 }
+
+/** The second line of a random test's tells how to repeat it, the third what it fell over. */
+const beginning = (why) =>
+  why
+    .split('\n')
+    .slice(0, why.includes('{ seed: ') ? 3 : 1)
+    .map((line) => line.slice(0, 400));
 
 function inNode(suite) {
   const report = `reports/${suite}.json`;
@@ -67,12 +78,13 @@ function everything() {
   const before = [inNode('core'), inNode('package')];
   const begin = Date.now();
   const first = inBrowser(firstBrowsers);
-  // The others run fewer tests, and are slower.
   const duration = Date.now() - begin;
   const counts = [...before, first, inNode('pages')];
-  for (const engine of process.argv.slice(2))
-    if (Date.now() + duration > Number(process.env.DEADLINE ?? Infinity) * 1000) leftOut.push(engine);
-    else counts.push(inBrowser(engine, '--files', ...inOtherEngines));
+  for (const { part, share, files } of inOtherEngines)
+    for (const engine of process.argv.slice(2))
+      if (Date.now() + share * duration > Number(process.env.DEADLINE ?? Infinity) * 1000)
+        leftOut.push(`${engine}: ${part}`);
+      else counts.push(inBrowser(engine, '--files', ...files));
   return counts;
 }
 
