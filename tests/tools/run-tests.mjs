@@ -14,10 +14,19 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const inOtherEngines = [
   {
     part: 'the element, forms and the built pages',
-    share: 0.5,
+    share: 0.35,
     files: ['tests/element/*.test.ts', 'tests/element/form/**/*.test.ts', 'tests/browsers/**/*.test.ts'],
   },
-  { part: 'the panels', share: 1, files: ['tests/element/!(everywhere|form)/**/*.test.ts'] },
+  {
+    part: 'the week, the season, checks and the sheet',
+    share: 0.5,
+    files: ['tests/element/@(board|season|checks|sheet)/**/*.test.ts'],
+  },
+  {
+    part: 'the other panels',
+    share: 0.5,
+    files: ['tests/element/!(everywhere|form|board|season|checks|sheet)/**/*.test.ts'],
+  },
 ];
 
 const firstBrowsers = process.env.BROWSERS ?? 'chromium';
