@@ -35,8 +35,10 @@ export async function driveInputs(page: Page): Promise<void> {
 
 /** Types over the hours and leaves the field by Enter. */
 export async function typeHours(page: Page, text: string): Promise<void> {
-  const entry = await inPlanner(page, '#hours');
-  await entry.click({ count: 3 });
+  await focus(page, '#hours');
+  await page.keyboard.down('Control');
+  await page.keyboard.press('a');
+  await page.keyboard.up('Control');
   await page.keyboard.type(text);
   await press(page, 'Enter');
   await settled(page);
