@@ -4,6 +4,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
+    // A processor less is the default, which is one on many a machine of a CI service.
+    maxWorkers: '100%',
     testTimeout: 60_000,
     hookTimeout: 60_000,
     coverage: { include: ['src/**/*.ts'], exclude: ['src/element/**'], reportsDirectory: 'coverage' },
