@@ -19,12 +19,12 @@ const inOtherEngines = [
   },
   {
     part: 'the week, the season, checks and the sheet',
-    share: 0.5,
+    share: 0.6,
     files: ['tests/element/@(board|season|checks|sheet)/**/*.test.ts'],
   },
   {
     part: 'the other panels',
-    share: 0.5,
+    share: 0.6,
     files: ['tests/element/!(everywhere|form|board|season|checks|sheet)/**/*.test.ts'],
   },
 ];
