@@ -8,6 +8,8 @@ export default defineConfig({
     maxWorkers: '100%',
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // A failure of a machine far away is told by its first line: what was expected has to be in it.
+    chaiConfig: { truncateThreshold: 300 },
     coverage: { include: ['src/**/*.ts'], exclude: ['src/element/**'], reportsDirectory: 'coverage' },
     projects: [
       { extends: true, test: { name: 'core', include: ['tests/{core,reference,architecture}/**/*.test.ts'] } },

@@ -33,6 +33,18 @@ describe('a value that is typed', () => {
     expect(shownPlan(page).inputs.hours).to.equal(7);
   });
 
+  it('is typed over one that changes once the field is reached', async () => {
+    const page = await openPlanner('hours="6"');
+    const entry = page.typed('hours');
+    page.stepButton('hours', 'less').click();
+    entry.focus();
+    entry.select();
+    await page.settled();
+    expect(entry.value).to.equal('5.75');
+    await page.press('8', 'Enter');
+    expect(shownPlan(page).inputs.hours).to.equal(8);
+  });
+
   it('in German may have the comma that German writes', async () => {
     const page = await openPlanner('lang="de"');
     await page.type('hours', '7,5');

@@ -67,10 +67,9 @@ function stepButton({ words, plan, act }: View, options: NumberFieldOptions, dir
 
 /** The next value on the slider's grid, so that 4.1 hours go to 4.25 or 4; null at the end of the range. */
 function nextStep(value: number, { least, most, step }: NumberInput, direction: -1 | 1): number | null {
-  const steps = (value - least) / step;
-  const near = Math.round(steps);
-  const whole = Math.abs(steps - near) < 1e-9 ? near : direction > 0 ? Math.floor(steps) : Math.ceil(steps);
-  const next = least + (whole + direction) * step;
+  // How far it is up the grid, or down; a hair of rounding is no step.
+  const steps = (direction * (value - least)) / step + 1e-9;
+  const next = least + direction * step * (Math.floor(steps) + 1);
   return next < least || next > most ? null : next;
 }
 

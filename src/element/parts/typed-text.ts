@@ -11,7 +11,11 @@ class TypedText extends Directive {
   }
 
   override update({ element }: ElementPart, [text]: Parameters<this['render']>): typeof noChange {
-    if (isTyped(element) && element.dataset['typing'] === undefined && element.value !== text) element.value = text;
+    if (isTyped(element) && element.dataset['typing'] === undefined && element.value !== text) {
+      element.value = text;
+      // Whoever comes to a field by Tab types over what it says, also where that has changed since.
+      if (element.matches(':focus')) element.select();
+    }
     return noChange;
   }
 }
